@@ -1,4 +1,4 @@
-// Builds dist/cinchwright.cjs, and beside it V8's compiled code for this Node (see bin/cinchwright).
+// Builds the program, and V8's compiled code for this Node beside it.
 const { execFileSync } = require('node:child_process');
 const {
   copyFileSync,
@@ -20,14 +20,14 @@ const raster = path.join(root, 'dist', 'raster.cjs');
 const pick = path.join(root, 'dist', 'pick.js');
 const cache = `${bundle}.cache`;
 
-// Codecs for photos, loaded when one is drawn on.
+// Loaded on demand.
 const codecs = [
   ['jpeg-decoder.wasm', '@jsquash/jpeg/codec/dec/mozjpeg_dec.wasm'],
   ['jpeg-encoder.wasm', '@jsquash/jpeg/codec/enc/mozjpeg_enc.wasm'],
   ['png.wasm', '@jsquash/png/codec/pkg/squoosh_png_bg.wasm'],
 ];
 
-// A sample order, so that V8 keeps the functions a start needs compiled.
+// V8 keeps what this order runs compiled.
 const order = `
 order: warm up
 horse: { height: 15.1 hh, heart-girth: 73 in, elbow-room: 4 in, trouble: [elbow-gall] }
@@ -36,16 +36,16 @@ use: trail
 wants: { style: straight, strands: 27, length: 32 in }
 `;
 
-// These modules slow every start and are never used.
+// Unused, but slow every start.
 const leaveOut = {
   name: 'leave out',
   setup(build) {
-    // For subcommands that are other programs.
+    // For subcommands in other programs.
     build.onResolve({ filter: /^node:child_process$/ }, () => ({
       path: 'child_process',
       namespace: 'left-out',
     }));
-    // Colors are decided in src/cli/screen.ts.
+    // src/cli/screen.ts decides colors.
     build.onResolve({ filter: /^#supports-color$/ }, () => ({
       path: 'supports-color',
       namespace: 'left-out',
@@ -56,7 +56,7 @@ const leaveOut = {
   },
 };
 
-/** PDF printer and photo codecs are rarely needed: each is its own bundle, loaded on demand. "../dist" works from bin/ and dist/. */
+/** Rarely needed, so loaded on demand. "../dist" works from bin/ and dist/. */
 const apart = {
   name: 'apart',
   setup(build) {
@@ -68,10 +68,10 @@ const apart = {
   },
 };
 
-// PNG drawing is native code: it stays a package, loaded on demand.
+// Native, loaded on demand.
 const external = ['@resvg/resvg-js'];
 
-// Only WOFF2 fonts need it; its dictionary is half the library.
+// Only WOFF2 fonts need it.
 const withoutBrotli = {
   name: 'without brotli',
   setup(build) {
@@ -91,10 +91,9 @@ async function build() {
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
     await bundled('src/photo/pixels/codecs.ts', raster, {
-      define: { 'import.meta.url': 'here' }, // it looks for compiled code; we hand it over
+      define: { 'import.meta.url': 'here' }, // looks for compiled code we hand over
       banner: { js: 'const here=require("node:url").pathToFileURL(__filename).href;' },
     });
-    // The page's own script, inserted as text.
     await bundled('src/photo/browser/main.ts', pick, {
       platform: 'browser',
       target: ['chrome109', 'firefox115', 'safari15.6'],
@@ -106,9 +105,9 @@ async function build() {
     await bundled('src/cli/main.ts', bundle, {
       plugins: [leaveOut, apart],
       external,
-      supported: { 'dynamic-import': false }, // bin/cinchwright compiles it, where only require works
-      // Two levels below the root, as the sources are.
-      // A package asks for the second on loading.
+      supported: { 'dynamic-import': false }, // bin/cinchwright compiles it: only require works
+      // Two levels down, like the sources.
+      // A package reads the second on loading.
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
       banner: { js: 'const here=__dirname+"/_";' },
     });
@@ -119,13 +118,12 @@ async function build() {
       stdio: ['pipe', 'ignore', 'inherit'],
     });
   } catch {
-    process.exitCode = 1; // the cause has been printed
+    process.exitCode = 1; // already printed
   }
 }
 
 const packageFolder = /^(?:.*\/)?node_modules\/(?:@[^/]+\/)?[^/]+/;
 
-/** Packages bundled. */
 const used = new Set();
 
 async function bundled(entry, outfile, more) {
@@ -149,7 +147,7 @@ async function bundled(entry, outfile, more) {
   }
 }
 
-/** bin/cinchwright reads the bundle as latin1, and esbuild leaves patterns and raw text as they are. */
+/** bin/cinchwright reads latin1; esbuild leaves patterns and raw text alone. */
 function onlyAscii(file) {
   const found = /.{0,40}[^\0-\x7f].{0,20}/.exec(readFileSync(file, 'utf8'));
   if (found === null) return;
@@ -157,7 +155,6 @@ function onlyAscii(file) {
   throw new Error('not ASCII');
 }
 
-/** Bundled code needs its license. */
 function licenses() {
   const parts = [...used].sort().map((folder) => {
     const { name, version, license = 'see below' } = require(path.join(root, folder, 'package.json'));
@@ -169,7 +166,7 @@ function licenses() {
   return `${[head, ...parts].join('\n\n----\n\n')}\n`;
 }
 
-/** Of a folder; compiled code has its own. */
+/** Compiled code has its own license. */
 function licenseIn(folder) {
   const at = path.join(root, folder);
   if (!existsSync(at)) return [];

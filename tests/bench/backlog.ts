@@ -1,4 +1,4 @@
-/** A backlog of distinct invented orders through the whole program, against only parsing the same files; none of it is a test. */
+/** Backlogs through the whole program, against only parsing them; not a test. */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -37,7 +37,7 @@ function write(count: number, orders: string): void {
   }
 }
 
-/** The quickest of some runs that take turns: a machine that is busy for a while is busy for all of them. */
+/** The quickest of some runs. They take turns, so a busy machine slows all. */
 function quickest(works: readonly (() => Took)[], rounds: number): Took[] {
   const best: (Took | undefined)[] = works.map(() => undefined);
   for (let round = 0; round < rounds; round++) {
@@ -78,7 +78,7 @@ function benchCount(count: number, folder: string): void {
   rmSync(orders, { recursive: true });
 }
 
-/** Prints how long backlogs of these sizes take, as a ratio to parsing their files with the yaml package alone. */
+/** Prints times as ratios to parsing with the yaml package alone. */
 export function benchBacklogs(counts: readonly number[]): void {
   const folder = mkdtempSync(path.join(tmpdir(), 'cinchwright-bench-'));
   try {

@@ -1,4 +1,4 @@
-/** Benchmarks: ratios measured in one run on one machine, printed as a table; none of them is a test. */
+/** Benchmarks: ratios measured in one run on one machine; not tests. */
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { performance } from 'node:perf_hooks';
@@ -11,7 +11,7 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { benchBacklogs } from './backlog.ts';
 import { benchPlans } from './plan.ts';
 
-// `npm run bench` bundles this file first, since tsx slows every closure down, and starts it in the project's folder.
+// Bundled first, since tsx slows every closure, and started in the project's folder.
 const root = process.cwd();
 const bin = 'bin/cinchwright';
 const sample = 'tests/bench/sixty-lines.yaml';
@@ -19,7 +19,7 @@ const sample = 'tests/bench/sixty-lines.yaml';
 const median = (values: readonly number[]): number =>
   [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 
-/** Milliseconds of one start of node with these arguments. */
+/** Milliseconds. */
 function startOnce(args: readonly string[]): number {
   const from = performance.now();
   const { status } = spawnSync(process.execPath, args, { stdio: 'ignore', cwd: root });
@@ -41,7 +41,7 @@ const starts: readonly Start[] = [
   { name: 'cinchwright check, one order', args: [bin, 'check', sample, '--strands', '15'], aim: '' },
 ];
 
-/** Starts take turns, so that a machine that slows down slows all of them. */
+/** In turns, so a slow machine slows all. */
 function benchStarts(rounds: number): void {
   const times = starts.map((): number[] => []);
   for (let round = 0; round < rounds + 2; round++) {
@@ -65,8 +65,8 @@ interface Work {
 }
 
 /**
- * Microseconds of one call of each when V8 has compiled all it will: the quickest of some batches, since other work only
- * ever adds to them. They take turns, so that a machine that slows down slows all of them.
+ * Microseconds a call once V8 has compiled everything: the quickest batch, since other work only adds. They take
+ * turns.
  */
 function microseconds(works: readonly Work[]): number[] {
   for (const { call } of works) for (let i = 0; i < 2500; i++) call();
@@ -110,7 +110,7 @@ function benchSizing(): void {
   });
 }
 
-/** The least an order may say leaves everything to be asked: the dearest there is. */
+/** The shortest order is slowest: it leaves everything to ask. */
 function benchAsking(): void {
   const file = 'examples/orders/01-height-only.yaml';
   const times = Array.from({ length: 9 }, () => startOnce([bin, 'ask', file]));
@@ -133,7 +133,7 @@ function print(title: string, cells: readonly string[]): void {
   process.stdout.write(`  ${name.padEnd(40)}${rest.map((cell) => cell.padStart(20)).join('')}\n`);
 }
 
-/** `npm run bench -- starts 51`, `npm run bench -- backlog 100 100000`: one part; without a word, all of them. */
+/** `npm run bench -- starts 51` or `backlog 100 100000`: one part; else all. */
 const [part, ...numbers] = process.argv.slice(2);
 const asked = numbers.map(Number);
 process.stdout.write(`node ${process.version}\n`);

@@ -1,7 +1,7 @@
-// Loaded before a program that is measured: writes what it took into the file that PEAK names when it ends.
+// Loaded before a measured program; at its end writes peak memory to the file PEAK.
 const { readFileSync, writeFileSync } = require('node:fs');
 
-/** Kilobytes. What getrusage says begins at the size of whoever started the program; Linux knows better. */
+/** Kilobytes. getrusage starts from the parent's size; Linux knows better. */
 function peak(maxRSS) {
   try {
     return Number(/^VmHWM:\s+(\d+) kB$/m.exec(readFileSync('/proc/self/status', 'utf8'))?.[1] ?? maxRSS);

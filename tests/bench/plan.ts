@@ -1,4 +1,4 @@
-/** How long cutting plans and schedules of a big shop take, and how far from the best they may be; none of it is a test. */
+/** Times plans and schedules of a big shop, and bounds how far they are from the best; not a test. */
 import { performance } from 'node:perf_hooks';
 import { planCuts } from '../../src/work/cutting/plan.ts';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
@@ -37,7 +37,7 @@ function benchCutting(name: string, task: CuttingTask): void {
   ]);
 }
 
-/** Cutting plans of 500 invented orders from shelves of different fullness. */
+/** 500 invented orders, shelves of different fullness. */
 function benchCuts(): void {
   process.stdout.write('\ncutting plan of 500 orders (found / bound, summed over colors)\n');
   row('shelf', ['pieces', 'seconds', 'short', 'bought', 'opened', 'gap', 'proven', 'waste, ft']);
@@ -58,7 +58,7 @@ function benchCuts(): void {
   benchCutting('nothing to be bought, seed 3', { ...task, buyable: [] });
 }
 
-/** Schedules of 500 invented jobs. */
+/** 500 invented jobs. */
 function benchJobs(): void {
   process.stdout.write('\nschedule of 500 jobs\n');
   row('benches', ['seconds', 'late', 'bound', 'gap']);
@@ -69,7 +69,6 @@ function benchJobs(): void {
   }
 }
 
-/** Both tables. */
 export function benchPlans(): void {
   benchCuts();
   benchJobs();

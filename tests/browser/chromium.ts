@@ -1,4 +1,4 @@
-/** A real browser for tests of pages: the system's Chromium, started fresh, that remembers nothing. */
+/** The system's Chromium, started fresh, with no memory. */
 import fs from 'node:fs';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 
@@ -9,7 +9,7 @@ const found = [process.env['CHROMIUM'] ?? '', ...places].find(
 
 const how = 'install it (Debian: apt-get install chromium) or name it in CHROMIUM';
 
-/** Whether tests in the browser may be left out: only where there is none, and never in a run that decides about a change. */
+/** Browser tests are left out only without Chromium, and never in CI. */
 export const noBrowser = found === undefined && (process.env['CI_OUTSIDE'] ?? '') === '';
 
 if (noBrowser)
@@ -17,7 +17,7 @@ if (noBrowser)
     `\n*** NOT TESTED: there is no Chromium, so no page was tried in a browser: ${how} ***\n\n`,
   );
 
-/** Starts the browser. Throws, saying how to install it, where there is none. */
+/** @throws Error that says how to install Chromium */
 export function startBrowser(): Promise<Browser> {
   if (found === undefined) throw new Error(`no Chromium found: ${how}`);
   return chromium.launch({
@@ -36,13 +36,13 @@ export function startBrowser(): Promise<Browser> {
 
 export interface Watched {
   readonly page: Page;
-  /** Everything the page asked for that is not inside it or itself. */
+  /** What the page asked for outside itself. */
   readonly requests: string[];
   /** Errors, and what its policy forbade. */
   readonly faults: string[];
 }
 
-/** Opens a local page and keeps watch over what it does. */
+/** Opens a local page and records what it does. */
 export async function watched(
   browser: Browser,
   address: string,

@@ -1,4 +1,4 @@
-/** The browser of a file of tests and the pages opened in it, watched: started before its first test and closed after its last. */
+/** A browser and its watched pages for the tests of a file. */
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
 import { jpegOf, rasterOf } from '../support/jpeg.ts';
@@ -7,15 +7,14 @@ import { pageFor } from './pages.ts';
 import { desktop, drawing } from './sample.ts';
 
 interface Desk {
-  /** Every page for landmarks that was opened as one that works. */
+  /** Every landmark page that opened and works. */
   readonly opened: readonly Watched[];
-  /** Opens an address and waits for nothing. */
+  /** Waits for nothing. */
   readonly watch: (address: string, options: BrowserContextOptions) => Promise<Watched>;
-  /** Opens a page for landmarks that works. */
   readonly open: (options: BrowserContextOptions, address: string) => Promise<Page>;
 }
 
-/** Called where tests are described. */
+/** Call it inside `describe`. */
 export function useBrowser(): Desk {
   let browser: Browser;
   const opened: Watched[] = [];
@@ -35,7 +34,7 @@ export function useBrowser(): Desk {
   return { opened, watch, open };
 }
 
-/** The same, where most tests are of one page: that of the drawing. */
+/** For the drawing's page. */
 export function useDrawing(): Pick<Desk, 'opened'> & {
   readonly open: (options?: BrowserContextOptions, address?: string) => Promise<Page>;
 } {

@@ -1,6 +1,8 @@
-/** Papers in a browser: on a telephone and on a desk nothing scrolls sideways, no number is broken in two, an ordinary one prints on one page. */
+/**
+ * Papers on a phone and on a desktop: no sideways scroll, no number broken in two, an ordinary one prints on one
+ * page.
+ */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
@@ -9,6 +11,7 @@ import { describe, expect, test } from 'vitest';
 import { noBrowser } from './chromium.ts';
 import { useBrowser } from './opened.ts';
 import { long } from '../support/cases.ts';
+import { newFolder } from '../support/folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const orders = 'examples/orders';
@@ -25,7 +28,6 @@ notes: Winter coat now, so two inches more latigo.
 `;
 const invoice = ['--invoice', '2026-1041', '--itemized'];
 
-/** Name, command, and whether it is one page. */
 const papers: readonly (readonly [name: string, args: readonly string[], onePage: boolean])[] = [
   ['a quote', ['quote', `${orders}/11-wants-refused.yaml`], true],
   ['a quote with a sore', ['quote', `${orders}/08-elbow-gall.yaml`, '--itemized'], true],
@@ -51,7 +53,7 @@ describe.skipIf(noBrowser)('papers as pages', () => {
 
   test.each(papers)('%s', async (_, args, onePage) => {
     const { stdout } = await run([...args, '--format', 'html', '--date', '2026-11-20'], { stdin: six });
-    const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), 'papers-')), 'paper.html');
+    const file = path.join(newFolder(), 'paper.html');
     fs.writeFileSync(file, stdout);
     const seen = await watch(pathToFileURL(file).href, { viewport: { width: 390, height: 844 } });
     for (const width of [390, 1200]) {
@@ -59,7 +61,7 @@ describe.skipIf(noBrowser)('papers as pages', () => {
       expect(await widthOf(seen.page), 'no sideways scroll').toBe(width);
       expect(await brokenNumbers(seen.page)).toEqual([]);
     }
-    // A4 is narrower and longer: a paper of one page is short enough for Letter.
+    // A4 is narrower and longer: what fits one page fits Letter.
     for (const format of onePage ? ['Letter', ...(long ? ['A4'] : [])] : []) {
       const { numPages } = await getDocumentProxy(new Uint8Array(await seen.page.pdf({ format })));
       expect(numPages, format).toBe(1);
@@ -69,10 +71,9 @@ describe.skipIf(noBrowser)('papers as pages', () => {
   });
 });
 
-/** What the page would have to be scrolled over. */
 const widthOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
 
-/** Numbers with their fraction or unit that stand on more than one line, as the browser has set them. */
+/** Numbers split from their fraction or unit. */
 const brokenNumbers = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const broken: string[] = [];

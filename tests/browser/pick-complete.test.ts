@@ -1,4 +1,4 @@
-/** What the page for landmarks calls complete, and that it says why when it does not; nothing is lost or out of sight. */
+/** When the landmark page calls a photo complete, and why not; nothing is lost or hidden. */
 import { describe, expect, test } from 'vitest';
 import { long } from '../support/cases.ts';
 import { noBrowser } from './chromium.ts';
@@ -37,7 +37,7 @@ describe.skipIf(noBrowser)('the page for landmarks, before its block is taken', 
       expect(await page.locator(`[data-field="${field}"]`).inputValue()).toBe('');
   });
 
-  // One of each kind; every other verdict is tried without a browser, in tests/unit/pick-verdict.test.ts.
+  // One of each kind; tests/unit/pick-verdict.test.ts tries every verdict.
   const good = Object.values(places);
   const moved = (key: keyof typeof places, to: Place): Place[] =>
     Object.entries(places).map(([name, at]) => (name === key ? to : at));

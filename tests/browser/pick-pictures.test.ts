@@ -1,4 +1,4 @@
-/** The page for landmarks with other pictures: turned ones, the demo photo from clicks to measures, hostile names. */
+/** The landmark page with turned pictures, hostile names, and the demo photo from clicks to measures. */
 import fs from 'node:fs';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
@@ -25,7 +25,7 @@ import { desktop, drawing, height, places, width } from './sample.ts';
 describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
   const { opened, watch, open } = useBrowser();
 
-  // CIPA DC-008 (Exif 2.32), Orientation: 6 is a camera held so that the top of the scene is the right side of the rows.
+  // CIPA DC-008 (Exif 2.32), Orientation 6: the top of the scene is the right side of the rows.
   test.each(long ? [1, 3, 6, 8] : [6])(
     'a picture with orientation %i gives pixels of the upright picture',
     async (orientation) => {
@@ -128,7 +128,7 @@ describe.skipIf(noBrowser)('the page for landmarks, picture by picture', () => {
     ] as const) {
       expect(Math.abs(seen(name).inches - truth), name).toBeLessThan(2 * seen(name).sd);
     }
-    // The same clicks without a hand: examples/orders/25, read apart from the page. A pixel is an eighth of an inch there.
+    // The same clicks in an order file: a pixel is an eighth of an inch there.
     const shipped = await run(['photo', 'examples/orders/25-photo.yaml', '--format', 'json']);
     const without = (JSON.parse(shipped.stdout) as { results: typeof results }).results;
     for (const { measure, inches } of without[0].seen)

@@ -1,4 +1,4 @@
-/** The page for landmarks in a real browser: mouse, keys, fingers, a turned picture, and that nothing leaves it. */
+/** The landmark page with mouse, keys, fingers and a turned picture; it asks no network. */
 import { describe, expect, test } from 'vitest';
 import { long } from '../support/cases.ts';
 import { noBrowser } from './chromium.ts';
@@ -21,7 +21,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     await settled(page);
     for (const [key, place] of Object.entries(places)) {
       const at = await pixelOf(page, key.replace('plumb-', ''));
-      // A unit of the screen is more than a pixel of the picture here.
+      // A screen unit is more than a pixel here.
       expect(Math.abs(at![0] - place[0]), key).toBeLessThanOrEqual(1);
       expect(Math.abs(at![1] - place[1]), key).toBeLessThanOrEqual(1);
     }
@@ -58,7 +58,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     async () => {
       const page = await open();
       await goTo(page, 'elbow');
-      // A wheel tells its place in whole units of the screen.
+      // Wheel events have whole screen units.
       const exact = await onScreen(page, places.elbow);
       const there = { x: Math.round(exact.x), y: Math.round(exact.y) };
       const [o, e] = [await onScreen(page, [0, 0]), await onScreen(page, [1, 0])];
@@ -101,7 +101,7 @@ describe.skipIf(noBrowser)('the page for landmarks', () => {
     await page.keyboard.press('Enter');
     await settled(page);
     expect(await page.locator('[data-mark="from"]').count()).toBe(1);
-    await page.keyboard.press('Enter'); // on to the other end
+    await page.keyboard.press('Enter'); // the other end
     for (let i = 0; i < 6; i++) await page.keyboard.press('Shift+ArrowRight');
     await page.keyboard.press('Enter');
     await settled(page);

@@ -1,8 +1,8 @@
-/** A picture that is known to the pixel, and the screens on which the page is tried. */
+/** A picture known to the pixel, and two screens. */
 export const width = 1600;
 export const height = 1200;
 
-/** A picture with a small black square wherever a landmark is to be clicked. */
+/** A small black square at each landmark to click. */
 export const places = {
   from: [400, 700],
   to: [1120, 690],

@@ -1,4 +1,4 @@
-// Bundles the fuzz, since tsx slows every closure down, in the way of bin/build.cjs: what that puts beside the program is used.
+// Bundles the fuzz like bin/build.cjs, since tsx slows every closure; uses the files beside the program.
 const path = require('node:path');
 
 const apart = {

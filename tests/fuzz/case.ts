@@ -1,15 +1,13 @@
-/** One try, as it is kept in a file to be tried again: the files a run finds, and the command lines that are run. */
+/** One try, kept in a file to run again. */
 
 export interface Case {
-  /** Which input of the program is tried: a name of `targets`. */
   readonly target: string;
-  /** The file that is damaged; the others are good. */
+  /** The damaged file; the others are good. */
   readonly input: Buffer;
-  /** Command lines, word by word, run one after the other where the files are. */
+  /** Run in turn in the folder of the files. */
   readonly lines: readonly (readonly string[])[];
 }
 
-/** A case that failed, and why. */
 export interface Failure {
   readonly tried: Case;
   readonly why: string;
@@ -23,7 +21,7 @@ interface Kept {
   readonly base64?: string;
 }
 
-/** As JSON: the input as text where it is text, else in base 64. */
+/** Input that is no text is in base64. */
 export function keptText({ tried: { target, input, lines }, why }: Failure): string {
   const text = input.toString('utf8');
   const body = Buffer.from(text).equals(input) ? { text } : { base64: input.toString('base64') };
@@ -31,7 +29,7 @@ export function keptText({ tried: { target, input, lines }, why }: Failure): str
   return `${JSON.stringify(kept, null, 2)}\n`;
 }
 
-/** What `keptText` wrote. Throws on anything else. */
+/** @throws on what `keptText` did not write */
 export function keptCase(json: string): Failure {
   const { target, why, lines, text, base64 } = JSON.parse(json) as Kept;
   const input = base64 === undefined ? Buffer.from(text ?? '') : Buffer.from(base64, 'base64');

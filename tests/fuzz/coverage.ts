@@ -1,7 +1,7 @@
-/** Which parts of the program a try went through that none before it did, by the counters that V8 keeps for each block. */
+/** The parts of the program that a try is the first to reach. */
 import { Session, type Profiler } from 'node:inspector';
 
-/** Counters are slow to keep and slow to read: they are kept for a part of a run. */
+/** Slow: used for part of a run. */
 export class Coverage {
   readonly #session = new Session();
   readonly #seen = new Set<string>();
@@ -12,7 +12,7 @@ export class Coverage {
     this.#post('Profiler.startPreciseCoverage', { callCount: true, detailed: true });
   }
 
-  /** How many blocks have been run for the first time since the last call. */
+  /** Blocks first run since the last call. */
   fresh(): number {
     let count = 0;
     const { result } = this.#post('Profiler.takePreciseCoverage') as Profiler.TakePreciseCoverageReturnType;
@@ -31,7 +31,6 @@ export class Coverage {
     return count;
   }
 
-  /** Blocks seen in all. */
   get blocks(): number {
     return this.#seen.size;
   }
@@ -42,7 +41,7 @@ export class Coverage {
     this.#session.disconnect();
   }
 
-  /** Answers within the call, since the session is to this process itself. */
+  /** To this process, so it answers within the call. */
   #post(method: string, parameters: object = {}): unknown {
     let answer: unknown;
     this.#session.post(method, parameters, (error: Error | null, result: unknown) => {

@@ -2,14 +2,12 @@
 import { table } from '../../src/pages/markdown.ts';
 import type { Figures } from './fuzz.ts';
 
-/** One input's. */
 export type Row = Omit<Figures, 'failures' | 'slow'> & { readonly failures: number };
 
 const grouped = (count: number): string => String(Math.round(count)).replace(/\B(?=(?:\d{3})+$)/g, ' ');
 
 const heads = ['Input', 'Tries', 'Good ones', 'Command lines run', 'Kept as parents', 'Slowest', 'Failures'];
 
-/** A table in Markdown, with a line on the run. */
 export function figuresText(rows: readonly Row[], seed: number): string {
   const cells = (name: string, of: readonly Row[]): string[] => {
     const sum = (key: 'tries' | 'good' | 'runs' | 'parents' | 'failures'): string =>

@@ -1,4 +1,4 @@
-/** A small part of the fuzz, the same every time, and every input that once failed. */
+/** A small fixed fuzz, and every input that once failed. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';
@@ -12,7 +12,7 @@ import { targets } from './targets/index.ts';
 const folder = path.join(repo, 'tests', 'fuzz', 'regressions');
 const kept = fs.readdirSync(folder);
 
-/** Tries of each input: three seconds together at the gate. The least share of inputs that must be good, so that the printers are tried too. */
+/** Three seconds in all. Good inputs make sure the printers are tried. */
 const parts: Readonly<Record<string, readonly [tries: number, good: number]>> = {
   orders: [cases(50, 200), 0.2],
   shop: [cases(35, 150), 0.1],
@@ -29,7 +29,7 @@ test('every input has its part', () => {
 test.each(Object.entries(parts))(
   '%s: all that must hold does',
   async (name, [tries, good]) => {
-    // The clock is no part of it: a machine may be as slow as it likes.
+    // No clock: machines may be slow.
     const plan = { tries, seed: 20261126, guided: 0, mostMilliseconds: Infinity };
     const figures = await fuzz(targets[name]!.make(), plan);
     expect(figures.failures.map((failure) => keptText(failure).slice(0, 2000))).toEqual([]);

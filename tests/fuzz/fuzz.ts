@@ -1,4 +1,4 @@
-/** Many tries of one target from a seed: parents are damaged, what comes of them is judged, and what went new ways becomes a parent. */
+/** Tries a target many times from a seed; inputs that reach new code become parents. */
 import { seededRandom } from '../../src/math/random.ts';
 import type { Case, Failure } from './case.ts';
 import { Coverage } from './coverage.ts';
@@ -8,13 +8,13 @@ import type { Target } from './target.ts';
 export interface Plan {
   readonly tries: number;
   readonly seed: number;
-  /** Tries of which V8 keeps counters; 0 for none, and then a seed gives the same run everywhere. */
+  /** Tries counted by V8. With 0, a seed gives the same run everywhere. */
   readonly guided: number;
-  /** Milliseconds of the clock after which no further try is made. */
+  /** No try starts after this clock time. */
   readonly until?: number;
-  /** How long a try may take; two seconds if not said. */
+  /** Of one try; 2000 by default. */
   readonly mostMilliseconds?: number;
-  /** Is told of each try before it is made, in case it never ends. */
+  /** Called before each try, which may never end. */
   readonly before?: (failure: Failure) => void;
 }
 
@@ -23,22 +23,19 @@ export interface Figures {
   tries: number;
   good: number;
   runs: number;
-  /** Inputs that were kept as parents. */
   parents: number;
   blocks: number;
   slowest: number;
-  /** What was slowest. */
   slow: Case | undefined;
   seconds: number;
   readonly failures: Failure[];
 }
 
-/** A target that fails everywhere has been understood after so many. */
+/** Stops there: the target fails everywhere. */
 const mostFailures = 25;
-/** So many of a hundred tries start from what was there at first: a file that went a new way is mostly a faulty one. */
+/** Percent. Files that reach new code are mostly faulty. */
 const fromSeeds = 70;
 
-/** Runs the plan. */
 export async function fuzz(target: Target, plan: Plan): Promise<Figures> {
   const bench = new Bench(target, plan.mostMilliseconds);
   const figures: Figures = {
@@ -95,7 +92,7 @@ class Fuzz {
   async #guided(tries: number): Promise<void> {
     if (tries === 0) return;
     const coverage = new Coverage();
-    // What the files to start from go through already is nothing new.
+    // What the seeds reach already is not new.
     for (const input of this.#parents) await this.#bench.judge({ target: '', input, lines: [] });
     coverage.fresh();
     while (this.#figures.tries < tries && !this.#ended()) {
@@ -126,7 +123,7 @@ class Fuzz {
     return tried.input;
   }
 
-  /** One failure of a kind is enough. */
+  /** One of a kind is enough. */
   #fail(failure: Failure): void {
     const kind = failure.why.replace(/"(?:[^"\\]|\\.)*"|\d+/g, '#').slice(0, 120);
     if (this.#whys.has(kind)) return;

@@ -1,20 +1,20 @@
-/** What must hold of whatever a run prints, by its format: nothing that a screen, a page or a spreadsheet would obey, and no slip of ours. */
+/** Checks output: nothing that a screen, a page or a spreadsheet would obey, and no slip of ours. */
 import { parse as parseCsv } from 'csv-parse/sync';
 import { parse as parseHtml } from 'parse5';
 import { readSvg } from '../support/read-svg.ts';
 import { hold } from './target.ts';
 
-/** Texts that only a fault of the program puts anywhere. */
-const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
+/** Only a fault of the program prints these. */
+export const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
 
-/** What a screen would obey, or what turns and hides letters; the line feed alone may stand. */
+/** Steers a screen, or turns or hides letters; line feeds may stand. */
 export const steers =
   /[\0-\x09\x0b-\x1f\x7f-\x9f\xad\u061c\u180e\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\ufffe\uffff\u{e0000}-\u{e007f}]|\p{Cs}/u;
 
 const around = (text: string, at: number): string =>
   JSON.stringify(text.slice(Math.max(0, at - 60), at + 60));
 
-/** A text for people or scripts. `said` is all that came from outside: a word that stands there is no slip of ours. */
+/** `said` is all outside input: a slip found there is not ours. */
 export function holdText(text: string, said: string): void {
   const found = steers.exec(text);
   hold(found === null, () => `a sign that steers is printed: ${around(text, found?.index ?? 0)}`);
@@ -24,7 +24,7 @@ export function holdText(text: string, said: string): void {
   }
 }
 
-/** Names whose value may be null: what was not told, not measured, or does not apply. Whatever else is null was no number. */
+/** Names that may be null: not told, not measured, not applicable. Any other null was NaN or Infinity. */
 export type Nullable = ReadonlySet<string>;
 
 /** JSON, or one result a line. */
@@ -45,7 +45,7 @@ function holdNumbers(value: unknown, name: string, nullable: Nullable): void {
   }
 }
 
-/** RFC 4180 with rows of one length, and no cell that a spreadsheet would calculate. */
+/** RFC 4180, rows of one length, no cell that a spreadsheet would calculate. */
 export function holdCsv(text: string): void {
   const rows = parseCsv(text);
   for (const cell of rows.flat()) {
@@ -55,7 +55,7 @@ export function holdCsv(text: string): void {
   }
 }
 
-/** No tag that Markdown would hand through to a page. */
+/** No tag that Markdown would pass to a page. */
 export function holdMarkdown(text: string): void {
   const bare = text.replace(/\\[!-/:-@[-`{-~]/g, '').replace(/<br>/g, '');
   const at = bare.search(/<[A-Za-z/!?]|\]\(/);
@@ -110,7 +110,7 @@ const tags = new Set([
   ],
 ]);
 
-/** Elements of our own alone, well-formed, nothing that runs or fetches. */
+/** Only our own elements, well-formed, nothing that runs or fetches. */
 export function holdSvg(text: string): void {
   for (const { name, attributes } of readSvg(text).elements) {
     hold(shapes.includes(name), () => `SVG: an element ${name}`);
@@ -132,7 +132,7 @@ interface Node {
   readonly childNodes?: readonly Node[];
 }
 
-/** The same of a page, as a browser would take it. `more`: elements that this page may have besides. */
+/** As a browser parses it. `more`: further elements. */
 export function holdHtml(text: string, more: readonly string[] = []): void {
   const errors: string[] = [];
   const page = parseHtml(text, { onParseError: ({ code }) => errors.push(code) });

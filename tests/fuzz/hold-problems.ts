@@ -1,8 +1,8 @@
-/** What must hold of every fault: a place inside the file, words for what was expected, and what was found there. */
+/** Every fault has a place, what was expected, and what was found. */
 import type { Problem } from '../../src/yaml/problem.ts';
 import { hold } from './target.ts';
 
-/** Throws a Slip for the first fault that is not told as it must be. `text` is the file as it was read. */
+/** @throws Slip for the first bad fault */
 export function holdProblems(problems: readonly Problem[], file: string, text: string): void {
   hold(problems.length > 0, () => 'faulty, and no fault is told');
   const lines = text.replace(/^\ufeff/gm, '').split('\n');
@@ -12,7 +12,7 @@ export function holdProblems(problems: readonly Problem[], file: string, text: s
     hold(inside(problem, lines), () => `the place is outside of the file: ${said()}`);
     hold(problem.expected.trim() !== '', () => `nothing is expected: ${said()}`);
     hold(problem.found !== '', () => `what was found is empty: ${said()}`);
-    // "found nothing" is what the reader sees, so there must be nothing, or something that misses a part.
+    // Readers see "found nothing": nothing must be there, or a part missing.
     hold(
       problem.found !== undefined || mayBeMissing(problem, lines),
       () => `what was found is not told: ${said()}`,
@@ -26,6 +26,6 @@ function inside({ line, column }: Problem, lines: readonly string[]): boolean {
   return text !== undefined && column <= text.length + 1;
 }
 
-/** A key that is not there, an empty value, or a file or a block without anything in it. */
+/** A missing key or value, or an empty file or block. */
 const mayBeMissing = ({ path, line }: Problem, lines: readonly string[]): boolean =>
   path !== '' || line === 1 || (lines[line - 1] ?? '').trim() === '';

@@ -1,10 +1,10 @@
-/** What must hold of every run: how it ends, what it says, and that nothing it prints would be obeyed by a screen, a page or a spreadsheet. */
+/** Checks how a run ends, what it says, and that nothing printed would be obeyed. */
 import { holdCsv, holdHtml, holdJson, holdMarkdown, holdSvg, holdText } from './hold-output.ts';
 import type { Ran } from './machine.ts';
 import { nullable } from './nullable.ts';
 import { hold } from './target.ts';
 
-/** What must hold of every run. `said` is all that came from outside. */
+/** `said` is all outside input. */
 export function holdRun(line: readonly string[], { code, stdout, stderr, bytes }: Ran, said: string): void {
   const which = (): string => `${line.join(' ')}: `;
   try {
@@ -26,15 +26,15 @@ export function holdRun(line: readonly string[], { code, stdout, stderr, bytes }
   }
 }
 
-/** Scripts for a shell and for a browser hold signs that no screen shows. */
+/** They contain signs that no screen shows. */
 const isMarkupOfOurs = (line: readonly string[]): boolean =>
   line.some((word) => /^--pick|^completion$|^schema$/.test(word));
 
-/** What is left for people to read: photos in a page are base 64, in which any letters may stand side by side. */
+/** In the base64 of photos any letters may meet. */
 const withoutPictures = (text: string): string =>
   text.replaceAll('\r\n', '\n').replace(/data:image\/\w+;base64,[A-Za-z0-9+/=]+/g, 'data:');
 
-/** What is said last counts, and nothing after `--`. */
+/** The last format counts; nothing after `--`. */
 function formatOf(line: readonly string[]): string | undefined {
   const end = line.indexOf('--');
   const words = end === -1 ? line : line.slice(0, end);
@@ -42,11 +42,11 @@ function formatOf(line: readonly string[]): string | undefined {
   return words[at]?.split('=')[1] ?? words[at + 1];
 }
 
-/** Commands that print nothing of a file, and words that ask for help whatever the format is. */
+/** They print nothing of a file; help ignores the format. */
 const isOurs = new Set(['help', 'new', 'schema', 'completion', 'rules']);
 const helps = new Set(['--help', '-h', '--version', '-v', 'help', '--columns=help']);
 
-/** By its first signs: a format may be named in many ways. */
+/** Formats can be named in many ways. */
 function holdFormat(line: readonly string[], text: string): void {
   const command = line.find((word) => !word.startsWith('-')) ?? '';
   if (text === '' || isOurs.has(command) || line.some((word) => helps.has(word))) return;
@@ -60,7 +60,7 @@ function holdFormat(line: readonly string[], text: string): void {
     holdJson(text, format === 'ndjson', nullable[command] ?? new Set());
 }
 
-/** What the page for landmarks has besides: it is the only one with a script, its own. */
+/** Only the landmark page has these. */
 const pickTags = [
   ...['script', 'main', 'section', 'button', 'canvas', 'input', 'label', 'select', 'option', 'ol', 'pre'],
   ...['textarea', 'img', 'output', 'noscript', 'footer', 'nav', 'strong', 'em', 'dl', 'dt', 'dd'],

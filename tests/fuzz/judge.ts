@@ -1,30 +1,27 @@
-/** One try: the input through its door, the command lines that follow, and all that must hold. */
+/** One try: the input through its door, then its command lines. */
 import type { Random } from '../../src/math/random.ts';
 import type { Case } from './case.ts';
 import { holdRun } from './hold-run.ts';
 import { Folder } from './machine.ts';
 import type { Standing, Target } from './target.ts';
 
-/** What a try came to. */
 export interface Judged {
   readonly standing: Standing;
   readonly runs: number;
   /** Milliseconds. */
   readonly took: number;
-  /** What did not hold, if anything. */
   readonly why?: string;
 }
 
-/** No try may take more of a core, door and runs together, unless somebody says so. */
+/** Processor time of a try. */
 const mostMilliseconds = 2000;
 
-/** Of a core, not of the clock: a machine may be busy with something else. What only waits is ended by the watch. */
+/** Processor time: machines are busy. The watch ends what only waits. */
 function millisecondsSince(start: NodeJS.CpuUsage): number {
   const { user, system } = process.cpuUsage(start);
   return (user + system) / 1000;
 }
 
-/** Tries one target, in a folder of its own. */
 export class Bench {
   readonly target: Target;
   readonly #folder = new Folder();
@@ -37,7 +34,6 @@ export class Bench {
     this.#folder.put(target.beside);
   }
 
-  /** A new input and the command lines to run with it. */
   next(parents: readonly Buffer[], chance: Random): { tried: Case; standing: Standing | Error } {
     const input = this.target.change(parents, chance);
     let standing: Standing | Error;
@@ -51,8 +47,8 @@ export class Bench {
   }
 
   /**
-   * Tries a case; nothing is thrown. What takes too long is tried once more: code runs slower the first time.
-   * `looked`: what the door made of it, where that is known already.
+   * Never throws. A slow case is tried again: code runs slower the first time. `looked`: the door's answer, if
+   * known.
    */
   async judge(tried: Case, looked?: Standing | Error): Promise<Judged> {
     const first = await this.#once(tried, looked);

@@ -1,4 +1,4 @@
-/** Runs a command line on a folder of its own, with everything it prints kept in memory. */
+/** Runs a command line in its own folder, with output in memory. */
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
@@ -12,14 +12,13 @@ export interface Ran {
   readonly bytes: Buffer;
 }
 
-/** A disk that is none, where the system has one: a file is written for every try. */
+/** In memory if possible: every try writes a file. */
 const memory = ['/dev/shm'].find((folder) => fs.existsSync(folder));
 
-/** The folder that runs find their files in. */
 export class Folder {
   readonly path = fs.realpathSync(fs.mkdtempSync(path.join(memory ?? os.tmpdir(), 'cinchwright-fuzz-')));
 
-  /** Writes files; names may have folders in them. */
+  /** Names may include folders. */
   put(files: Readonly<Record<string, Buffer>>): void {
     for (const [name, bytes] of Object.entries(files)) {
       const at = path.join(this.path, name);
@@ -28,7 +27,6 @@ export class Folder {
     }
   }
 
-  /** A file as it is now, if it is there. */
   read(name: string): Buffer | undefined {
     const at = path.join(this.path, name);
     return fs.existsSync(at) ? fs.readFileSync(at) : undefined;
@@ -42,7 +40,7 @@ export class Folder {
     fs.rmSync(this.path, { recursive: true, force: true });
   }
 
-  /** One run. `piped` is standard input. */
+  /** `piped` is standard input. */
   async run(args: readonly string[], piped: Buffer): Promise<Ran> {
     const ran = { stdout: [] as string[], stderr: [] as string[], bytes: [] as Uint8Array[] };
     const at = (name: string): string => path.resolve(this.path, name);

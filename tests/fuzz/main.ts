@@ -1,4 +1,4 @@
-/** `npm run fuzz`: hostile inputs by the million, seeded; what fails is kept in files that can be tried again. */
+/** `npm run fuzz`: hostile inputs by the million, seeded; failures are kept to run again. */
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
@@ -71,10 +71,10 @@ async function main(): Promise<number> {
   return rows.some(({ failures }) => failures > 0) ? 1 : 0;
 }
 
-/** Set for a process that does one of several jobs: it prints its figures as data. */
+/** Set in a child with one job, which prints figures as JSON. */
 const mark = 'CINCHWRIGHT_FUZZ_JOB';
 
-/** The jobs, so many at a time; the figures in the order of the jobs. */
+/** `jobs` at a time; figures in the order asked. */
 async function inTurn(asked: readonly Asked[], jobs: number): Promise<Row[]> {
   const rows: Row[] = [];
   let next = 0;
@@ -113,7 +113,7 @@ function keep(tried: Case, why: string, what: string): string {
   return file;
 }
 
-/** The same by a process of its own. Throws when that ends without figures. */
+/** In its own process. @throws when that ends without figures */
 function elsewhere({ name, tries, minutes, seed, guided }: Asked): Promise<Row> {
   const bound = minutes === undefined ? ['--tries', String(tries)] : ['--minutes', String(minutes)];
   const args = ['--target', name, ...bound, '--seed', String(seed), '--guided', String(guided)];
@@ -133,7 +133,6 @@ function elsewhere({ name, tries, minutes, seed, guided }: Asked): Promise<Row> 
   });
 }
 
-/** Tries again what was kept. */
 async function replay(files: readonly string[]): Promise<number> {
   let code = 0;
   for (const file of files) {

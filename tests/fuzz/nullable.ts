@@ -1,8 +1,8 @@
-/** Keys of each command's JSON that may be null: not told, not measured, or without meaning there. Whatever else is null was no number. */
+/** JSON keys by command that may be null: not told, not measured, not applicable. */
 import { columnNames } from '../../src/work/columns.ts';
 import { names } from '../../src/words/names.ts';
 
-/** Of a cinch that was asked for, and of what was filled in. */
+/** Of cinches asked for or filled in. */
 const spec = ['flareStart', 'margin', 'reason', 'style', 'strands', 'length', 'buckle', 'nearest', 'spec'];
 const money = [
   'percent',
@@ -16,11 +16,11 @@ const money = [
   'deposit',
   'balance',
 ];
-/** Every cell of a backlog but where the order stands and what came of it, and what stands one level down. */
+/** Every backlog cell but place and verdict, and keys one level down. */
 const filled: readonly string[] = ['file', 'document', 'line', 'verdict'];
 const row = columnNames.flatMap((name) => names[name].path).filter((name) => !filled.includes(name));
 
-/** The order is null where a file has none that could be read. */
+/** The order is null where none could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
   size: new Set(['order', ...spec, 'rank', 'chance', 'rule', 'becauseOf', 'couldEarn', 'wayOut']),
   check: new Set(['order', ...spec, 'explained']),

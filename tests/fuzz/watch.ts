@@ -1,8 +1,8 @@
-/** Sees to it that a try which never ends is told: another thread holds what is being tried, and waits. */
+/** Another thread reports a try that never ends. */
 import { Worker } from 'node:worker_threads';
 import { keptText, type Failure } from './case.ts';
 
-/** Seconds without an end after which the whole run is ended. */
+/** Seconds before the whole run is ended. */
 const patience = 30;
 const size = 4_000_000;
 
@@ -21,7 +21,7 @@ setInterval(() => {
 }, 1000);
 `;
 
-/** Starts watching; what is returned is told of each try before it is made. */
+/** Call the result before each try. */
 export function watch(file: string): {
   readonly before: (failure: Failure) => void;
   readonly end: () => void;

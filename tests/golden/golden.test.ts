@@ -9,16 +9,16 @@
  * `npm run golden` rewrites them all; read the change in review.
  */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { filesOf, readCase, writeCase, type Case } from '../support/case-file.ts';
+import { update } from '../support/cases.ts';
+import { newFolder } from '../support/folder.ts';
 import { repo, run } from '../support/run-cli.ts';
 import { textOfPdf } from '../support/read-pdf.ts';
 import { wordsOf } from '../support/words-of.ts';
 
 const home = path.join(repo, 'tests', 'golden', 'cases');
-const update = process.env['UPDATE_GOLDEN'] === '1';
 /** What mutants of a folder must get past: see tests/mutate. */
 const ofFolder: Readonly<Record<string, RegExp>> = {
   advice: /^(?:ask|check|size)/,
@@ -32,7 +32,7 @@ const cases = names.sort().filter((name) => told.test(name));
 
 async function runCase({ command, parts }: Case): Promise<Case> {
   const given = filesOf({ command, parts });
-  const cwd = given.length > 0 ? fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-golden-')) : repo;
+  const cwd = given.length > 0 ? newFolder() : repo;
   try {
     for (const [name, bytes] of given) {
       fs.mkdirSync(path.dirname(path.join(cwd, name)), { recursive: true });

@@ -1,8 +1,7 @@
-/** What tests import in place of vitest here: `expect` is vitest's own; tests are only put on a list, to be run one by one. */
+/** Takes vitest's place: lists tests to be run one by one; `expect` is vitest's own. */
 import { format } from 'node:util';
 export { expect } from 'vitest';
 
-/** Tests since the list was last taken: `{ file, name, run }`. */
 let tests = [];
 let before = [];
 let names = [];
@@ -20,7 +19,7 @@ export async function taken() {
   return all;
 }
 
-/** A name with its values put in, as vitest does; numbers after the names keep equal ones apart. */
+/** Puts values into a name, as vitest does. */
 const named = (name, values) =>
   name.includes('$') && typeof values[0] === 'object'
     ? `${name} ${JSON.stringify(values[0])}`

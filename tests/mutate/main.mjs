@@ -1,9 +1,9 @@
-/** `npm run mutate -- [FOLDER or FILE...]`: breaks the model in one place at a time and tells which breaks no test notices. */
+/** `npm run mutate -- [FOLDER or FILE...]`: breaks the model place by place and lists breaks no test notices. */
 import { Stryker } from '@stryker-mutator/core';
 
 const folders = ['math', 'horse', 'cinch', 'rules', 'advice', 'learn', 'work'].map((name) => `src/${name}`);
 const asked = process.argv.slice(2);
-/** What to mutate, by folder: each has tests of its own. */
+/** By folder, since each has tests of its own. */
 const byFolder = Map.groupBy
   ? Map.groupBy(asked.length > 0 ? asked : folders, (name) => name.split('/')[1])
   : (asked.length > 0 ? asked : folders).reduce(
@@ -25,7 +25,7 @@ for (const [folder, names] of byFolder) {
     tempDirName: 'coverage/mutate',
     reporters: ['survivors', 'progress-append-only', 'json'],
     jsonReporter: { fileName: `coverage/mutants-${folder}.json` },
-    // A loop that never ends is told by how often it is passed. The clock is only for the rest: a machine may stand still.
+    // Counting passes finds endless loops; the clock catches the rest.
     timeoutMS: 120_000,
   }).runMutationTest();
 }

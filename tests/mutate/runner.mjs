@@ -1,6 +1,6 @@
 /**
- * Runs tests for Stryker in one process: they are bundled and loaded once, and a mutant costs no more than the tests it takes. With
- * Vitest as the runner every mutant loads the test files anew, which takes about a second; there are thousands of mutants.
+ * Runs tests for Stryker in one process, bundled and loaded once: Vitest takes about a second a mutant to load
+ * them, and there are thousands.
  */
 import fs from 'node:fs';
 import path from 'node:path';
@@ -8,13 +8,13 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { testsOf } from './tests-of.mjs';
 
-/** Stryker lets a place be passed a hundred times as often as in all tests together, and a loop that fills a list fills the memory first. */
+/** Stryker allows a hundred times the usual passes; a loop that fills a list runs out of memory first. */
 const SOONER = 20;
 
 const files = testsOf[process.env.MUTATED];
 const state = (globalThis.__stryker__ ??= {});
 
-/** All tests as one module, the sources as Stryker has changed them. */
+/** All tests as one module, with the sources as Stryker changed them. */
 async function bundled(place, bundle) {
   const loads = files.map((file) => `await collect('${file}', () => import('../../${file}'));`);
   await build({
@@ -28,12 +28,12 @@ async function bundled(place, bundle) {
     target: 'node20',
     format: 'esm',
     packages: 'external',
-    // Vitest's own `expect` is asked for in collect.mjs.
+    // collect.mjs itself imports vitest's `expect`.
     plugins: [
       {
         name: 'collect',
         setup: ({ onResolve, onLoad }) => {
-          // A module in a bundle is still to find what lies beside its file.
+          // Bundled modules must still find what lies beside their files.
           onLoad({ filter: /\.ts$/ }, ({ path: at }) => ({
             contents: fs
               .readFileSync(at, 'utf8')
@@ -50,7 +50,6 @@ async function bundled(place, bundle) {
   });
 }
 
-/** The message of a test that fails, or undefined. */
 async function failure({ run }) {
   try {
     await run();
@@ -61,13 +60,13 @@ async function failure({ run }) {
 }
 
 class OneProcess {
-  // Of the copy that Stryker has made; it is the current folder only when this is run.
+  // In Stryker's copy, the current folder only at run time.
   place = path.resolve('tests', 'mutate');
   bundle = path.join(this.place, 'bundle.mjs');
   tests = [];
   loads = 0;
 
-  /** Mutants are switched on for tests only, never while modules load, so nothing has to be loaded anew after one. */
+  /** Mutants are on only while tests run, never while modules load, so nothing is reloaded after one. */
   capabilities() {
     return { reloadEnvironment: true };
   }
@@ -77,7 +76,6 @@ class OneProcess {
     await this.load();
   }
 
-  /** Fresh modules, with nothing in them that was worked out before. */
   async load() {
     state.activeMutant = undefined;
     state.currentTestId = undefined;
@@ -106,7 +104,7 @@ class OneProcess {
     return { status: 'complete', tests, mutantCoverage: state.mutantCoverage };
   }
 
-  /** A test that fails must also pass without the mutant: else something kept from another mutant made it fail, and it is tried afresh. */
+  /** A failing test must pass without the mutant; if not, an earlier mutant left something behind: try afresh. */
   async mutantRun(options) {
     const first = await this.tried(options);
     if (first.status !== 'killed') return first;

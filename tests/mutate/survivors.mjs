@@ -1,7 +1,6 @@
-/** Tells of each mutant that no test noticed as soon as it is known, and of each folder at its end. */
+/** Prints each mutant that no test noticed, and totals by folder. */
 import fs from 'node:fs';
 
-/** One line of the code with the mutant beside it. */
 function shown({ fileName, location: { start, end }, mutatorName, replacement, status }) {
   const line = fs.readFileSync(fileName, 'utf8').split('\n')[start.line - 1] ?? '';
   const was = line.slice(start.column - 1, start.line === end.line ? end.column - 1 : undefined);

@@ -1,4 +1,4 @@
-/** The quick tests that concern a folder of the model, those that tell most first: what a mutant there has to get past. */
+/** The quick tests of each folder of the model, those that find most first. */
 
 const rules = [
   'tests/unit/rules-cinch.test.ts',
@@ -59,7 +59,7 @@ export const testsOf = {
     'tests/unit/paper-ticket.test.ts',
     'tests/golden/golden.test.ts',
   ],
-  // What takes longest stands last, and what takes long and kills little is left out: a mutant that survives meets them all.
+  // The slowest come last, and slow ones that find little are left out: a surviving mutant meets them all.
   advice: [
     'tests/unit/ranking-criteria.test.ts',
     'tests/unit/ranking.test.ts',

@@ -1,10 +1,10 @@
-/** Leaves out of the mutants what other tests hold: sentences shown to people, and what a rule says of itself. */
-/** What stands about a rule besides its judging: golden cases show it byte for byte, and examples are tests themselves. */
+/** Leaves out sentences for people and what a rule says of itself. */
+/** Golden cases show these byte for byte; examples are tests themselves. */
 const aboutRules = ['id', 'question', 'evidence', 'examples', 'since'];
 
 const isSentence = (text) => /\S\s+\S|^\s|\s$/.test(text);
 
-/** Why a place in the code gets no mutants, or undefined where it does. */
+/** Why a place gets no mutants, or undefined. */
 function why(path) {
   const { node, parent } = path;
   if (path.isStringLiteral() && isSentence(node.value)) return 'a sentence';

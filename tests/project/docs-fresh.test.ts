@@ -1,4 +1,4 @@
-/** Generated files say what their sources say now. */
+/** Generated files match their sources. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { expect, test } from 'vitest';

@@ -1,15 +1,13 @@
-/** docs/learn.md names every result and column of outcomes, and the numbers in force for asking and learning. */
-import fs from 'node:fs';
-import path from 'node:path';
+/** docs/learn.md names every result and column of outcomes, and the numbers in force. */
 import { expect, test } from 'vitest';
 import { usualDrawing } from '../../src/advice/ask.ts';
 import { outcomeColumns } from '../../src/order/csv-outcomes.ts';
 import { askingNumbers } from '../../src/numbers/asking-numbers.ts';
 import { learningNumbers } from '../../src/numbers/learning-numbers.ts';
 import { outcomeResults } from '../../src/numbers/outcome-results.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 
-const text = fs.readFileSync(path.join(repo, 'docs', 'learn.md'), 'utf8');
+const text = repoText('docs/learn.md');
 const flat = text.replaceAll(/\s+/g, ' ');
 
 test('results and columns, in order', () => {

@@ -1,4 +1,4 @@
-/** The list of rules is complete, and every rule keeps its word: examples, judgements, evidence. */
+/** The list of rules is complete; every rule keeps to its examples, judgements and evidence. */
 import { describe, expect, test } from 'vitest';
 import { judgements, type AnyRule, type CaseFacts, type Evidence } from '../../src/rules/rule.ts';
 import { rules } from '../../src/rules/registry.ts';
@@ -11,7 +11,7 @@ const files = filesBelow('src/rules')
   .map((file) => file.slice('src/rules/'.length, -'.ts'.length))
   .filter((name) => !notRules.includes(name));
 
-/** By design only these may send a cinch back; everything else grades. */
+/** By design, all others only grade. */
 const mayRefuse = [
   'elbow-clearance',
   'buckle-height',
@@ -21,7 +21,7 @@ const mayRefuse = [
   'stock',
 ];
 
-/** Rest on no practice and no text, and refuse all the same, because the shop itself says what it has. */
+/** Without other evidence: the shop itself says what it has. */
 const refuseOnTheShopsWord = ['stock'];
 
 describe('the registry', () => {
@@ -32,7 +32,7 @@ describe('the registry', () => {
 
   test.each(files)('%s exports the rule of that name and no other', async (name) => {
     const module = (await import(`../../src/rules/${name}.ts`)) as Record<string, unknown>;
-    // Ranking asks some rules for their bounds: those are functions.
+    // Ranking asks some rules for bounds: those are functions.
     const exported = Object.values(module).filter((each) => typeof each === 'object') as AnyRule[];
     expect(exported.map(({ id }) => id)).toEqual([name]);
     expect(rules).toContain(exported[0]);
@@ -85,7 +85,6 @@ describe.each(rules.map((rule) => [rule.id, rule] as const))('%s', (_, rule) => 
   );
 });
 
-/** Only what dotted paths name. */
 function only<T extends object>(whole: T, paths: readonly string[]): T {
   const seen: Record<string, unknown> = {};
   for (const path of paths) {
@@ -100,7 +99,7 @@ function only<T extends object>(whole: T, paths: readonly string[]): T {
   return seen as T;
 }
 
-/** No buckle of the invented shop takes so many strands in a single layer that it is poor. */
+/** No buckle of the invented shop takes that many strands in one layer. */
 const unheard: Readonly<Record<string, readonly string[]>> = { layers: ['poor'] };
 
 describe('on horses and cinches drawn at random', () => {
@@ -118,11 +117,11 @@ describe('on horses and cinches drawn at random', () => {
           (part) => typeof part === 'string' || Number.isFinite(part.value),
         ),
       ).toBe(true);
-      // What a rule reads and looks at is told by `rules`, and without it nothing is judged: it must see no more.
+      // A rule must see only what it says it reads: the rest may be missing.
       const narrow = rule.judge(only(facts, rule.reads), only(candidate, rule.looks));
       expect([narrow.judgement, narrow.margin]).toEqual([judgement, margin]);
     }
-    // What a rule does not say here was not tried: what it reads is never drawn.
+    // Never seen means never tried: the draws miss what it reads.
     const silent = rule.can.filter((judgement) => !said.has(judgement));
     expect(silent, 'draw what the rule reads in tests/support/random-cases.ts').toEqual(
       unheard[rule.id] ?? [],

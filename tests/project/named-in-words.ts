@@ -1,6 +1,6 @@
-/** Sources that no table of the program cites: where their word is used instead, or what they are kept for. */
+/** Sources that no table cites: where they are used instead, or what they are kept for. */
 
-/** A file, and a piece of its text that names the source or says its number. */
+/** A file, and text in it that names the source or quotes it. */
 export const namedInWords: Readonly<Record<string, readonly [file: string, words: string]>> = {
   hand: ['tests/truth/units.test.ts', 'hand is'],
   'soviet-draft': ['src/numbers/girth-fit.ts', '210.9 cm girth at 161 cm'],
@@ -20,7 +20,6 @@ export const namedInWords: Readonly<Record<string, readonly [file: string, words
   'owasp-csv': ['src/pages/csv.ts', 'OWASP'],
 };
 
-/** What nothing rests on yet. */
 export const keptFor: Readonly<Record<string, string>> = {
   'freitag-2021': 'measuring in photographs',
   pinhole: 'measuring in photographs',

@@ -1,4 +1,4 @@
-/** One name for one thing: every key of JSON and every column is in the list of names, with one unit, and nothing else is in it. */
+/** Every key of JSON and every column is in the list of names, with one unit, and nothing else is. */
 import { describe, expect, test } from 'vitest';
 import { headOf, names, type Name, type NameUnit } from '../../src/words/names.ts';
 import { tables } from '../support/docs/columns.ts';
@@ -11,7 +11,7 @@ const unitOf = new Map<string, NameUnit>([
   ...tableNames.map((name): [string, NameUnit] => [name, names[name].unit]),
 ]);
 
-/** Every value of a document that is not null, with its key. */
+/** Leaves out null. */
 function* valuesIn(value: unknown, key = ''): Generator<[key: string, value: unknown]> {
   if (value === null) return;
   if (Array.isArray(value)) for (const each of value) yield* valuesIn(each, key);
@@ -23,7 +23,6 @@ function* valuesIn(value: unknown, key = ''): Generator<[key: string, value: unk
 }
 
 function* named(key: string, value: unknown): Generator<[string, unknown]> {
-  // Even one that is null, or holds nothing.
   yield [key, undefined];
   yield* valuesIn(value, key);
 }

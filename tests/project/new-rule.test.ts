@@ -1,19 +1,15 @@
-/** `npm run new-rule` starts a rule that has the whole shape, is registered, and passes for nothing until it is filled in. */
+/** `npm run new-rule` writes a whole rule and registers it; it passes nothing until filled in. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { expect, onTestFinished, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { rules } from '../../src/rules/registry.ts';
 import type { AnyRule } from '../../src/rules/rule.ts';
+import { testFolder } from '../support/own-folder.ts';
 import { repo } from '../support/run-cli.ts';
 import { startRule } from '../support/rule-start.ts';
 
-/** A copy of what a rule is made of. */
 function copied(): string {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'new-rule-'));
-  onTestFinished(() => {
-    fs.rmSync(folder, { recursive: true });
-  });
+  const folder = testFolder();
   for (const part of ['package.json', 'src'])
     fs.cpSync(path.join(repo, part), path.join(folder, part), { recursive: true });
   fs.symlinkSync(path.join(repo, 'node_modules'), path.join(folder, 'node_modules'));

@@ -1,11 +1,11 @@
-/** What is shipped: only what is needed, everything that is needed, and it runs on the Node it promises. */
+/** The package has what it needs and no more, and runs on the Node it promises. */
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { version } from '../../src/cli/version.ts';
 import { nodeSatisfies } from '../support/node-range.ts';
-import { repo } from '../support/run-cli.ts';
+import { repo, repoText } from '../support/run-cli.ts';
 import { importsOf, sourceFiles } from '../support/source-tree.ts';
 
 interface Manifest {
@@ -23,11 +23,11 @@ interface Locked {
   dev?: boolean;
 }
 
-const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+const json = (file: string): unknown => JSON.parse(repoText(file));
 const manifest = json('package.json') as Manifest;
 const lock = json('package-lock.json') as { version: string; packages: Record<string, Locked> };
 
-/** The oldest Node that package.json promises. */
+/** From package.json. */
 const oldest = '20.19.0';
 
 describe('the packed files', () => {
@@ -100,7 +100,7 @@ describe('the packed files', () => {
       const required = [...bundle.matchAll(/\brequire\("([^"]+)"\)/g)].map(([, from]) => from!);
       const ours =
         /^(node:)?(fs|path|buffer|process|os|readline|tty|util|events|url|stream|zlib|module|crypto|worker_threads)(\/\w+)?$/;
-      // The other bundles, and the one package that is not JavaScript and is installed beside it.
+      // Other bundles, and the one native package beside them.
       const beside = ['../dist/pdf.cjs', '../dist/raster.cjs', '@resvg/resvg-js'];
       expect(required.filter((from) => !beside.includes(from) && !ours.test(from))).toEqual([]);
     },
@@ -120,7 +120,7 @@ describe('versions', () => {
   test('all that is installed, for running and for testing, runs on it', () => {
     const locked = Object.entries(lock.packages).filter(([name]) => name !== '');
     expect(locked.length).toBeGreaterThan(50);
-    // What is for another machine or not there at all (optional) does not matter.
+    // Optional packages for other machines are not here.
     const installed = locked.filter(([name]) => fs.existsSync(path.join(repo, name)));
     const broken = installed.filter(([, { engines }]) => !nodeSatisfies(oldest, engines?.node ?? '*'));
     expect(broken.map(([name, { engines }]) => `${name} wants ${engines?.node ?? ''}`)).toEqual([]);
@@ -165,7 +165,7 @@ describe('dependencies', () => {
   });
 
   test('every one that the program uses is there, and its license goes with the bundle', () => {
-    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8');
+    const licenses = repoText('dist/licenses.txt');
     for (const name of imported) {
       if (name in manifest.dependencies) continue;
       expect(manifest.devDependencies).toHaveProperty([name]);
@@ -175,13 +175,13 @@ describe('dependencies', () => {
   });
 
   test('what is compiled into the codecs of photos goes along with its licenses', () => {
-    const licenses = fs.readFileSync(path.join(repo, 'dist', 'licenses.txt'), 'utf8').replace(/\s+/g, ' ');
+    const licenses = repoText('dist/licenses.txt').replace(/\s+/g, ' ');
     expect(licenses).toContain('This software is based in part on the work of the Independent JPEG Group.');
     for (const name of ['jpeg', 'png']) {
       const own = `node_modules/@jsquash/${name}/codec/LICENSE.codec.md`;
-      expect(licenses).toContain(fs.readFileSync(path.join(repo, own), 'utf8').replace(/\s+/g, ' ').trim());
+      expect(licenses).toContain(repoText(own).replace(/\s+/g, ' ').trim());
     }
-    // Rust leaves the names of its crates in what it compiles, and mozjpeg its own.
+    // Compiled Rust contains the names of its crates, mozjpeg its own.
     const [png, jpeg] = ['png', 'jpeg-encoder'].map((name) =>
       fs.readFileSync(path.join(repo, 'dist', `${name}.wasm`), 'latin1'),
     );
@@ -198,10 +198,7 @@ describe('dependencies', () => {
   });
 });
 
-/** What contributors read, by name. */
-const pages = ['README.md', 'DEVELOPERS.md'].map(
-  (file) => [file, fs.readFileSync(path.join(repo, file), 'utf8')] as const,
-);
+const pages = ['README.md', 'DEVELOPERS.md'].map((file) => [file, repoText(file)] as const);
 
 test.each(pages)('every script that %s names exists', (_, text) => {
   const named = [...text.matchAll(/npm run (?:-s )?([\w:-]+)/g)].map(([, name]) => name!);

@@ -1,18 +1,16 @@
-/** docs/photo.md says what the program does: its block is read as it stands, its sources of error are all there are. */
-import fs from 'node:fs';
-import path from 'node:path';
+/** The block in docs/photo.md is read as it stands; its sources of error are complete. */
 import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { errorSources } from '../../src/photo/read/errors.ts';
 import { howToTakePhoto, questionWords } from '../../src/words/ask-words.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 
-const text = fs.readFileSync(path.join(repo, 'docs', 'photo.md'), 'utf8');
+const text = repoText('docs/photo.md');
 
 test('the block is that of the example, and is read as it stands', () => {
   const block = /```yaml\n([^]*?)```/.exec(text)![1]!;
-  expect(fs.readFileSync(path.join(repo, 'examples/orders/25-photo.yaml'), 'utf8')).toContain(block);
+  expect(repoText('examples/orders/25-photo.yaml')).toContain(block);
   const [read] = readOrders(
     `order: 1\nhorse: { heart-girth: 74 in }\nsaddle: { rigging: 7/8 }\n${block}`,
     'x',

@@ -1,10 +1,11 @@
-/** Every console example of README.md and of the documents runs, and prints what stands there; `npm run golden` writes them anew. */
+/** Console examples in README.md and docs run and print what they show; `npm run golden` rewrites them. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { commandNames } from '../../src/cli/program.ts';
+import { update } from '../support/cases.ts';
 import { examplesIn, playground, Shell, type Example } from '../support/console.ts';
-import { rewrite, type Shown } from '../support/follow.ts';
+import { rewrite, tidy, type Shown } from '../support/follow.ts';
 import { repo } from '../support/run-cli.ts';
 
 const read = (file: string): string | undefined => {
@@ -41,7 +42,7 @@ test('docs/guide.md shows every command', () => {
   expect(used).toEqual(commandNames);
 });
 
-/** Links of a text to files of this project that are not there. */
+/** To missing files. */
 function brokenLinks(file: string): string[] {
   const targets = [...(read(file) ?? '').matchAll(/\]\(([^)#\s]+)(?:#[^)]*)?\)/g)].map(
     ([, target]) => target!,
@@ -55,13 +56,7 @@ test.each(documents)('$file links only to what is there', ({ file }) => {
   expect(brokenLinks(file)).toEqual([]);
 });
 
-/** Same lines, trailing blanks aside: editors take them away. */
-const tidy = (text: string): string => text.replace(/[ \t]+$/gm, '').trimEnd();
-
-/** With UPDATE_GOLDEN=1 the outputs in the documents are written anew: read the difference before you commit it. */
-const update = process.env['UPDATE_GOLDEN'] === '1';
-
-/** As much of what came out as the document shows. */
+/** As much of the output as the document shows. */
 function shownOf(actual: string, { lines: [from, to], cut }: Example): string {
   const got = tidy(actual);
   return cut
@@ -79,7 +74,7 @@ function expectOutput(actual: string, example: Example): void {
   ).toBe(tidy(example.output));
 }
 
-// The commands of one document follow each other in one directory, as a reader would type them.
+// Commands of one document share a directory, as when typed.
 describe.each(documents.filter(({ examples }) => examples.length > 0))('$file', ({ file, examples }) => {
   let dir = '';
   let shell: Shell;

@@ -1,8 +1,9 @@
-/** Every recipe of docs/scripts.md does what it says: its files are saved, its commands typed, their output compared. */
+/** Recipes of docs/scripts.md: files saved, commands typed, output compared. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { commandNames } from '../../src/cli/program.ts';
+import { update } from '../support/cases.ts';
 import { follow, rewrite, type Shown } from '../support/follow.ts';
 import { commandsOf, recipesIn, toolsOf, type Recipe } from '../support/recipes.ts';
 import { repo } from '../support/run-cli.ts';
@@ -11,10 +12,8 @@ import { installed } from '../support/shells.ts';
 const file = path.join(repo, 'docs', 'scripts.md');
 const markdown = fs.readFileSync(file, 'utf8');
 const recipes = recipesIn(markdown);
-/** With UPDATE_GOLDEN=1 the outputs in the document are written anew: read the difference before you commit it. */
-const update = process.env['UPDATE_GOLDEN'] === '1';
 
-/** Whether all that a recipe needs is there; what is not is told on standard error. */
+/** A missing tool is named on standard error. */
 function possible(recipe: Recipe): boolean {
   const missing = commandsOf(recipe).filter((name) => !commandNames.includes(name));
   if (missing.length > 0)
@@ -39,7 +38,7 @@ describe('docs/scripts.md', () => {
         if (!update) expect(got).toEqual(wanted);
       },
       240_000,
-    ); // each command is a start of its own, and machines are busy
+    ); // each command is a start, and machines are busy
   }
   if (update) {
     test('is written anew', () => {

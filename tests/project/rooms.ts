@@ -1,13 +1,16 @@
-/** The rooms of src/ from the ground up: what each may import, and why. A room's name is its path; a room may only import rooms above it in this list. */
+/**
+ * The rooms of src/ from the ground up: what each may import, and why. A room's name is its path; it imports only
+ * rooms above it.
+ */
 
 export interface Room {
   readonly why: string;
   /** Rooms whose code it may use. */
   readonly uses: readonly string[];
-  /** Rooms of which it may know the types only; they are gone when the program runs. */
+  /** Rooms of which it may use only types. */
   readonly types?: readonly string[];
   readonly packages?: readonly string[];
-  /** Single functions it may call in a room of which it knows the types only. */
+  /** Exceptions: functions it may call in rooms of `types`. */
   readonly calls?: Readonly<Record<string, readonly string[]>>;
 }
 

@@ -1,16 +1,14 @@
-/** docs/scripts.md says what the program does to texts in tables, and names what it writes: every example is tried. */
+/** docs/scripts.md is right about texts in tables and written files. */
 import { execFileSync } from 'node:child_process';
-import fs from 'node:fs';
-import path from 'node:path';
 import vm from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import { visible } from '../../src/units/clean.ts';
 import { csvText } from '../../src/pages/csv.ts';
 import { formulas } from '../unit/report-payloads.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 import { installed } from '../support/shells.ts';
 
-const text = fs.readFileSync(path.join(repo, 'docs', 'scripts.md'), 'utf8');
+const text = repoText('docs/scripts.md');
 const section = text.split('## Cells that could be formulas\n')[1]?.split('\n## ')[0] ?? '';
 
 describe('cells', () => {

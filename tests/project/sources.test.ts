@@ -1,11 +1,9 @@
-/** Whatever is cited exists, and whatever exists is used. */
-import fs from 'node:fs';
-import path from 'node:path';
+/** Every cited source exists, and every source is used. */
 import { describe, expect, test } from 'vitest';
 import { errata } from '../../src/numbers/errata.ts';
 import { sources } from '../../src/numbers/sources.ts';
 import { citations } from '../support/docs/citations.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 import { keptFor, namedInWords } from './named-in-words.ts';
 
 const known = Object.keys(sources);
@@ -23,7 +21,7 @@ test('every source is cited, or named in words, or said to be kept', () => {
 
 test.each(Object.entries(namedInWords))('%s is named where we say so', (id, [file, words]) => {
   expect(known).toContain(id);
-  expect(fs.readFileSync(path.join(repo, file), 'utf8')).toContain(words);
+  expect(repoText(file)).toContain(words);
 });
 
 test('what is kept is in the list', () => {

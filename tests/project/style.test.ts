@@ -1,22 +1,20 @@
-/** The habits of this house that neither the compiler nor the linter knows. */
+/** House habits that neither the compiler nor the linter checks. */
 import fs from 'node:fs';
-import path from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
-import { repo } from '../support/run-cli.ts';
+import { repo, repoText } from '../support/run-cli.ts';
 import { filesBelow, sourceFiles, type SourceFile } from '../support/source-tree.ts';
 
 const linesOf = (text: string): number => text.replace(/\n$/, '').split('\n').length;
 const longest = 300;
 const usual = 70;
 
-/** What we write by hand, and what we generate from it; not what tools write. */
+/** Not what tools write. */
 const written = [
   ...['src', 'tests', 'docs', 'bin', 'examples', '.ci'].flatMap(filesBelow),
   ...fs.readdirSync(repo, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : [])),
 ].filter((file) => !/^(package-lock\.json|.*\.(png|jpe?g|tgz))$/.test(file));
 
-/** A file opens with one sentence that says what it is, in the reader's words. */
 function headerFault({ name, text }: SourceFile): string | undefined {
   const header = /^\/\*\* (.+) \*\/\n/.exec(text)?.[1];
   if (header === undefined) return `src/${name} does not open with a line of the form "/** What it is. */"`;
@@ -31,7 +29,7 @@ test('every source file opens with a sentence', () => {
 test('no file is longer than 300 lines, tests and scripts too', () => {
   const code = written.filter((file) => /\.(ts|cjs|mjs|js)$/.test(file) || file.startsWith('.ci/'));
   const long = code
-    .map((file) => ({ file, lines: linesOf(read(file)) }))
+    .map((file) => ({ file, lines: linesOf(repoText(file)) }))
     .filter(({ lines }) => lines > longest);
   expect(long).toEqual([]);
 });
@@ -41,14 +39,12 @@ test('half of the source files have 70 lines or fewer', () => {
   expect(sorted[Math.floor((sorted.length - 1) / 2)]).toBeLessThanOrEqual(usual);
 });
 
-const read = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
-
-/** Lines of all written files that a pattern is found in; this file names the patterns and is left out. */
+/** In all written files but this one, which names the patterns. */
 const linesWith = (pattern: RegExp): string[] =>
   written
     .filter((file) => file !== 'tests/project/style.test.ts')
     .flatMap((file) =>
-      read(file)
+      repoText(file)
         .split('\n')
         .flatMap((line, i) => (pattern.test(line) ? [`${file}:${i + 1}: ${line.trim().slice(0, 100)}`] : [])),
     );
@@ -65,15 +61,14 @@ test('no test is skipped or run alone', () => {
   expect(linesWith(/\b(test|it|describe)\.(only|skip|todo)\b/)).toEqual([]);
 });
 
-/** Files of tests that start programs. Ours is found only in the surroundings that support/start.ts makes, where the day is fixed. */
+/** Ours is found only in surroundings of support/start.ts, on a fixed day. */
 const starters = [
-  'tests/bench/backlog.ts', // judged by nothing that is printed
+  'tests/bench/backlog.ts', // no output is checked
   'tests/bench/main.ts',
   'tests/fuzz/main.ts', // itself
   'tests/project/package.test.ts', // npm
   'tests/project/scripts-doc.test.ts', // Python
-  'tests/support/recipes.ts',
-  'tests/support/shells.ts', // no program of ours
+  'tests/support/shells.ts', // ours only with surroundings
   'tests/support/start.ts',
   'tests/support/terminal.ts',
   'tests/unit/machine-faults.test.ts',
@@ -81,7 +76,7 @@ const starters = [
 
 test('programs are started in few places, so that no output depends on today', () => {
   const found = written.filter(
-    (file) => /^tests\/.*\.[cm]?[jt]s$/.test(file) && /['"](?:node:)?child_process['"]/.test(read(file)),
+    (file) => /^tests\/.*\.[cm]?[jt]s$/.test(file) && /['"](?:node:)?child_process['"]/.test(repoText(file)),
   );
   expect(found.sort(), 'start, launch or surroundings of tests/support/start.ts are on a fixed day').toEqual(
     starters,
@@ -101,11 +96,10 @@ test('documents speak American, as the program does', () => {
 
 interface Exported {
   readonly name: string;
-  /** What its comment stands before. */
   readonly node: ts.Node;
 }
 
-/** Exported functions of a file, also those kept in a constant. */
+/** Also arrow functions in constants. */
 function exportedFunctions({ ast }: SourceFile): Exported[] {
   return ast.statements.flatMap((node): Exported[] => {
     const modifiers = ts.canHaveModifiers(node) ? ts.getModifiers(node) : undefined;
@@ -118,7 +112,7 @@ function exportedFunctions({ ast }: SourceFile): Exported[] {
   });
 }
 
-/** Exported functions without a comment of their own; the header of the file, at its very start, is none. */
+/** The file's header does not count. */
 const bare = (file: SourceFile): string[] =>
   exportedFunctions(file)
     .filter(({ node }) => !ts.getJSDocCommentsAndTags(node).some((doc) => ts.isJSDoc(doc) && doc.pos > 0))

@@ -6,7 +6,7 @@ import { rooms, type Room } from './rooms.ts';
 
 const names = Object.keys(rooms);
 
-/** The room a file of src/ lives in, by the table; the file itself when it is in none. */
+/** The file itself when it is in no room. */
 const roomOf = (name: string): string =>
   names.find((room) => name === `${room}.ts` || name.startsWith(`${room}/`)) ?? name;
 
@@ -42,7 +42,6 @@ describe('the table itself', () => {
   });
 });
 
-/** What is wrong with an import; undefined when it may stand. */
 function fault(entry: Import, room: Room): string | undefined {
   const wrong = entry.isPackage ? packageFault(entry, room) : roomFault(entry, room);
   if (wrong === undefined) return undefined;
@@ -62,7 +61,7 @@ function roomFault(entry: Import, { uses, types = [], calls = {} }: Room): strin
   if (entry.typeOnly) return undefined;
   const called = calls[entry.to] ?? [];
   const stray = entry.names.filter((name) => !called.includes(name));
-  // `import { type A }` without a value still loads the file: it has to be `import type`.
+  // `import { type A }` still loads the file: it must be `import type`.
   if (stray.length === 0 && entry.names.length > 0) return undefined;
   return `it may know only the types there, this is code (${stray.join(', ')})`;
 }
@@ -126,7 +125,6 @@ const methods = new Map(
   }),
 );
 
-/** Globals a file touches that only cli may touch, each with its line. */
 function touches({ name, ast }: SourceFile): string[] {
   const found: string[] = [];
   const add = (node: ts.Node, what: string, why: string): void => {

@@ -14,6 +14,7 @@ import { layersOf } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
 import { cases, long } from '../support/cases.ts';
+import { pick } from '../support/draw.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { plainCinch, plainHorse } from '../support/plain-case.ts';
 import { likelyOrders } from '../support/random-cases.ts';
@@ -52,9 +53,6 @@ function calledOf(order: Order, seed: number, random: Random): Called[] {
     ),
   ];
 }
-
-const pick = <T>(random: Random, from: readonly T[]): T =>
-  from[Math.floor(random.uniform() * from.length)] as T;
 
 const all: Called[] = [];
 beforeAll(() => {

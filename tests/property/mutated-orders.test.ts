@@ -6,10 +6,11 @@ import { checkCinch, type Checked } from '../../src/advice/check.ts';
 import { textOf } from '../../src/cli/text-file.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
-import type { Problem } from '../../src/yaml/problem.ts';
 import { readOrders } from '../../src/order/read-orders.ts';
 import type { Order } from '../../src/order/types.ts';
 import { checkJson } from '../../src/views/check-data.ts';
+import { slips, steers } from '../fuzz/hold-output.ts';
+import { holdProblems } from '../fuzz/hold-problems.ts';
 import { checkScreen } from '../support/screens.ts';
 import { problemsText } from '../../src/words/problems.ts';
 import { sizeJson } from '../../src/views/size-data.ts';
@@ -33,12 +34,6 @@ const examples = fs
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => fs.readFileSync(path.join(folder, name), 'utf8'));
 
-/** Only a fault of the program prints these. */
-const slips = ['NaN', 'Infinity', 'undefined', '[object Object]'];
-/** Controls and invisible signs; the line feed alone may stand. */
-const steers =
-  /[\0-\x09\x0b-\x1f\x7f-\x9f\u200b\u200e\u200f\u2028\u2029\u202a-\u202e\u2060-\u206f\ufeff\ufffe\uffff]|\p{Cs}/u;
-
 interface Tally {
   valid: number;
   faulty: number;
@@ -58,16 +53,6 @@ function expectScreen(page: string, source: string): void {
   expectClean(page, source);
   expect(page).not.toMatch(steers);
   expect(page.split('\n').filter((line) => columns(line) > 80)).toEqual([]);
-}
-
-function expectLocated(problems: readonly Problem[], lines: number): void {
-  expect(problems.length).toBeGreaterThan(0);
-  for (const { file, line, column, expected } of problems) {
-    expect(file).toBe('x.yaml');
-    expect(Number.isInteger(line) && line >= 1 && line <= lines).toBe(true);
-    expect(Number.isInteger(column) && column >= 1).toBe(true);
-    expect(expected.trim()).not.toBe('');
-  }
 }
 
 /** What cannot be computed would be null. */
@@ -124,7 +109,6 @@ function throughDoor(bytes: Buffer, tally: Tally): void {
   }
   const entries = readOrders(read.text, 'x.yaml');
   expect(entries.length).toBeGreaterThan(0);
-  const lines = read.text.split('\n').length;
   for (const entry of entries) {
     if (entry.ok) {
       tally.valid += 1;
@@ -134,7 +118,7 @@ function throughDoor(bytes: Buffer, tally: Tally): void {
       throughAll(entry.order, read.text, tally);
     } else {
       tally.faulty += 1;
-      expectLocated(entry.problems, lines);
+      holdProblems(entry.problems, 'x.yaml', read.text);
       const page = problemsText(entry.problems, { color: false, width: 80 });
       expectClean(page, read.text);
       expect(page).not.toMatch(steers);

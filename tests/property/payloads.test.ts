@@ -1,6 +1,4 @@
 /** Collected payloads print inert in every format. */
-import fs from 'node:fs';
-import path from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { buildProgram } from '../../src/cli/program.ts';
 import type { WordReader } from '../../src/cli/options.ts';
@@ -9,7 +7,7 @@ import { holdRun } from '../fuzz/hold-run.ts';
 import { Folder } from '../fuzz/machine.ts';
 import { orderLines, slowLines } from '../fuzz/targets/orders.ts';
 import { cases } from '../support/cases.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 import {
   escapes,
   evasions,
@@ -24,9 +22,7 @@ import {
 interface Naughty {
   readonly strings: readonly string[];
 }
-const naughty = JSON.parse(
-  fs.readFileSync(path.join(repo, 'tests/unit/naughty-strings.json'), 'utf8'),
-) as Naughty;
+const naughty = JSON.parse(repoText('tests/unit/naughty-strings.json')) as Naughty;
 
 const payloads = [
   ...new Set([

@@ -14,6 +14,7 @@ import { act, begin, missing, type Picked } from '../../src/photo/pick/state.ts'
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { cases } from '../support/cases.ts';
 import { demo } from '../support/camera.ts';
+import { orderProblems } from '../support/door.ts';
 
 const photo = { file: 'juniper-side.jpg', width: 1600, height: 1200 };
 
@@ -91,7 +92,7 @@ test('a block that is called complete is read by the door, and one that is not r
       passed += 1;
       const text = orderWith(blockOf(now, photo));
       // Only the door knows the height.
-      const faults = readOrders(text, 'a.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+      const faults = orderProblems(text);
       expect(
         faults.filter(({ expected }) => !expected.includes('for a height of')),
         text,

@@ -7,6 +7,7 @@ import { horseKeys } from '../../src/order/keys/horse.ts';
 import { saddleKeys } from '../../src/order/keys/saddle.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, long } from '../support/cases.ts';
+import { pick } from '../support/draw.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
 interface Sweep {
@@ -86,10 +87,6 @@ function breaks({ from, to, step, put }: Sweep, order: Order): string[] {
 }
 
 const positions = ['full', '7/8', '3/4', '5/8', 'center-fire'] as const;
-
-function pick<T>(random: Random, from: readonly T[]): T {
-  return from[Math.floor(random.uniform() * from.length)] as T;
-}
 
 /** A rigging, style and trouble; for more work also its use and ribs. */
 function drawn(random: Random, worked: boolean): Order {

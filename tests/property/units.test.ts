@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import { sizeJson } from '../../src/views/size-data.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { orderIn } from '../support/door.ts';
 
 const CM = 2.54;
 type Write = (inches: number) => string;
@@ -23,9 +23,7 @@ horse: { heart-girth: ${write(girth)}, elbow-room: ${write(room)} }
 saddle: { rigging: { set-back: ${write(1.5)} }, ring-to-ring: ${write(rings)} }
 use: trail
 `;
-  const read = readOrders(text, 'units.yaml')[0];
-  if (read?.ok !== true) throw new Error(JSON.stringify(read));
-  const result = { ok: true, file: 'units.yaml', advice: sizeOrder(read.order, defaultShop) } as const;
+  const result = { ok: true, file: 'units.yaml', advice: sizeOrder(orderIn(text), defaultShop) } as const;
   return JSON.parse(sizeJson([result], { top: 3, all: true, why: true })) as unknown;
 }
 

@@ -1,4 +1,4 @@
-/** Whether asking the first question beats asking any: invented orders are answered from the horse and saddle behind them. */
+/** Compares asking the first question with asking any, on invented orders answered from the truth. */
 import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { adviceOn } from '../../src/advice/advice.ts';
@@ -21,7 +21,7 @@ import { asTold } from './second-lines.ts';
 
 type Truth = ReturnType<typeof truthOf>;
 
-/** Whether a tied cinch clears and reaches on the horse as it truly is; the second geometry, no chance left. */
+/** On the true horse, by the second geometry. */
 function does(tied: Candidate, { horse, saddle }: Truth): boolean {
   const { girth, elbowRoom, barrel } = horse;
   const { setBack, ringToRing } = saddle;
@@ -44,7 +44,7 @@ interface Behind {
   readonly normal: () => number;
 }
 
-/** The order once this question has been answered from the truth, read as tapes read. */
+/** Answered from the truth, as tapes read. */
 function answered(name: QuestionName, order: Order, { truth, normal }: Behind) {
   const facts = factsOf(order, model);
   if (name === 'barrel shape') {
@@ -64,7 +64,7 @@ function answered(name: QuestionName, order: Order, { truth, normal }: Behind) {
   };
 }
 
-/** What is tied once a question has been answered: the new first, or today's where that is surer. */
+/** The new first cinch, or today's if that is surer. */
 function tiedAfter(name: QuestionName, { advice }: AskResult, behind: Behind) {
   const { read, believed } = answered(name, advice.facts.order, behind);
   const facts = factsOf(believed.order, believed.model);
@@ -75,18 +75,17 @@ function tiedAfter(name: QuestionName, { advice }: AskResult, behind: Behind) {
 }
 
 export interface Figure {
-  /** Orders with at least two questions open. */
   readonly orders: number;
-  /** Shares that clear and reach: nothing asked, any question, the first question. */
+  /** Shares that clear and reach: nothing asked, any question, the first. */
   readonly unasked: number;
   readonly any: number;
   readonly first: number;
-  /** How much more the first gives than any, and the standard error of that over orders. */
+  /** First minus any, and its standard error over orders. */
   readonly more: number;
   readonly error: number;
 }
 
-/** A photo is left out: what it shows is what the tapes show. */
+/** No photo: it shows what tapes show. */
 const tapes: readonly QuestionName[] = questions
   .map(({ name }) => name)
   .filter((name) => name !== 'side photo');
@@ -94,13 +93,11 @@ const tapes: readonly QuestionName[] = questions
 export interface Asking {
   readonly count: number;
   readonly seed: number;
-  /** Strata of the readings by which questions are put in order. */
   readonly strata: number;
-  /** Leaves out ring to ring, which has to be asked anyway. */
+  /** Leaves out ring to ring, which must be asked anyway. */
   readonly uncut: boolean;
 }
 
-/** The figure for so many invented orders of a seed. */
 export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
   const rows: { unasked: number; any: number; first: number }[] = [];
   for (let number = 1; number <= count; number++) {
@@ -140,7 +137,7 @@ export function askFigure({ count, seed, strata, uncut }: Asking): Figure {
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
 
-/** The figure in a sentence, as docs/learn.md has it. */
+/** As in docs/learn.md. */
 const figureText = ({ orders, unasked, any, first, more, error }: Figure): string =>
   `${orders} orders with at least two questions open: ${percent(unasked)} clear and reach with nothing asked, ${percent(any)} after any one question, ${percent(first)} after the first; ${percent(more)} more, give or take ${percent(error)}`;
 

@@ -1,4 +1,4 @@
-/** The worth of taping the elbow room the slow way: a fine grid of readings and of rooms, distances by the second geometry. */
+/** The worth of taping elbow room, the slow way: a fine grid, and the second geometry. */
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
@@ -6,7 +6,7 @@ import { plainCinch, plainHorse } from './plain-case.ts';
 import { clears } from './second-geometry.ts';
 import { asTold } from './second-lines.ts';
 
-/** Least room at which a finished cinch keeps its floors, found by halving: it clears from there on. */
+/** Room at which a cinch just keeps its floors, by halving. */
 function leastRoom(tied: Candidate, order: Order): number {
   const [horse, cinch] = [plainHorse(order), plainCinch(tied)];
   let [low, high] = [0.5, 12];
@@ -18,14 +18,14 @@ function leastRoom(tied: Candidate, order: Order): number {
   return (low + high) / 2;
 }
 
-/** Bell-curve weights of a grid over five spreads each side, adding up to 1. */
+/** Bell-curve weights to five spreads each side; their sum is 1. */
 function grid(mean: number, sd: number, steps: number): { at: number; weight: number }[] {
   const points = Array.from({ length: steps }, (_, i) => -5 + (10 * (i + 0.5)) / steps);
   const sum = points.reduce((total, z) => total + Math.exp((-z * z) / 2), 0);
   return points.map((z) => ({ at: mean + sd * z, weight: Math.exp((-z * z) / 2) / sum }));
 }
 
-/** Gain and chance of change of taping the room, for an order in which all else is known. */
+/** For an order where only the room is unknown. */
 export function roomWorthByGrid(order: Order, shop: Shop): { gain: number; changes: number } {
   const first = sizeOrder(order, shop).specs[0]!.candidate;
   const [prior, tape] = [shop.model['elbow-room-sd'], shop.model['elbow-room-taped-sd']];

@@ -1,4 +1,4 @@
-/** Backlogs for tests: orders as the door hands them over become what the printers of materials and schedule are handed. */
+/** What the printers of materials and schedule take, from orders. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { agendaOf, type Agenda } from '../../src/work/agenda.ts';
@@ -18,7 +18,7 @@ export interface BacklogPapers {
 
 const day = '2026-11-20';
 
-/** All papers of a backlog; each order stands in a file of its own name, or in the one said. */
+/** Each order has its own file unless `file` is given. */
 export function backlogFrom(
   orders: readonly Order[],
   shop: Shop = defaultShop,

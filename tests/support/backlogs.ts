@@ -1,19 +1,14 @@
-/** Backlogs for tests: many invented orders in a folder of their own, and a disk that gets full. */
+/** Many invented orders in a folder, and a disk that fills up. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 
-/** A new empty folder; the caller removes it. */
-export const newFolder = (): string => fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-backlog-'));
-
-/** A plain order as YAML. Heights and riggings differ, so that rows do. */
+/** Heights and riggings differ, so rows do. */
 export function orderText(i: number): string {
   const rigging = ['full', '7/8', '3/4', '5/8', 'center-fire'][i % 5] ?? 'full';
   const horse = `{ name: Horse ${i}, height: ${14 + (i % 3)}.${i % 4} hh, heart-girth: ${68 + (i % 9)} in }`;
   return `order: N-${i}\ncustomer: { name: "Invented, ${i}" }\nhorse: ${horse}\nsaddle: { rigging: ${rigging} }\n`;
 }
 
-/** The same as one line of JSON. */
 export const orderLine = (i: number): string =>
   JSON.stringify({
     order: `N-${i}`,
@@ -21,7 +16,7 @@ export const orderLine = (i: number): string =>
     saddle: { rigging: ['full', '7/8', '3/4'][i % 3] },
   });
 
-/** Files of orders below a folder: two orders in every third, a fault in every seventh, numbers that come twice. */
+/** Every third file has two orders, every seventh a fault; some numbers repeat. */
 export function writeOrders(folder: string, files: number): void {
   for (let i = 0; i < files; i++) {
     const at = path.join(folder, `part-${i % 3}`, `${String(i).padStart(4, '0')}.yaml`);
@@ -31,7 +26,7 @@ export function writeOrders(folder: string, files: number): void {
   }
 }
 
-/** A script to be loaded before the program: a disk that takes only so many bytes in files and then says it is full. */
+/** Loaded before the program: the disk is full after so many bytes. */
 export const fullDisk = (room: number): string => `
 const fs = require('node:fs');
 let left = ${room};

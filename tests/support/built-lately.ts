@@ -1,11 +1,10 @@
-/** Says before the tests when dist/ is older than src/: some tests start what was built, and then fail in odd places. */
+/** Warns when dist/ is older than src/, which makes tests fail oddly. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { repo } from './run-cli.ts';
 
 const changed = (file: string): number => fs.statSync(path.join(repo, file)).mtimeMs;
 
-/** What vitest calls once, before all tests. */
 export default function builtLately(): void {
   const built = path.join('dist', 'cinchwright.cjs');
   const sources = fs.readdirSync(path.join(repo, 'src'), { recursive: true, encoding: 'utf8' });

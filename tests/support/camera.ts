@@ -1,9 +1,9 @@
-/** A camera and a horse that are known exactly: places on the horse become pixels, so that what is read from a photo can be held against the truth. */
+/** A camera and a horse known exactly, to check photo readings against the truth. */
 import { heightAt, solveEllipse, stationToAngle, type Ellipse } from '../../src/math/ellipse.ts';
 
-/*
- * Written apart from src/math/pinhole.ts, by another way: a camera at a point that looks at a point. Inches: x forward along the horse
- * from the girth groove, y up from the chest midline, z from the middle of the horse toward the camera.
+/**
+ * Independent of src/math/pinhole.ts: a camera at a point looks at a point. Inches: x forward along the horse from
+ * the girth groove, y up from the chest midline, z from the middle of the horse toward the camera.
  */
 
 export type Vector = readonly [number, number, number];
@@ -11,11 +11,11 @@ export type Pixel = readonly [number, number];
 
 export interface Camera {
   readonly position: Vector;
-  /** The point in the middle of the picture. */
+  /** At the middle of the picture. */
   readonly aim: Vector;
-  /** The picture is turned clockwise by so many degrees. */
+  /** Degrees clockwise. */
   readonly roll: number;
-  /** Pixels an inch at one inch. */
+  /** Pixels per inch at one inch. */
   readonly focal: number;
   readonly size: Pixel;
 }
@@ -32,7 +32,7 @@ const unit = (a: Vector): Vector => {
   return [a[0] / size, a[1] / size, a[2] / size];
 };
 
-/** A pinhole: the pixel of a point before the camera. A horse that faces left is one whose x runs to the left: give -x. */
+/** Pinhole. For a horse that faces left give -x. */
 export function project({ position, aim, roll, focal, size }: Camera, point: Vector): Pixel {
   const forward = unit(minus(aim, position));
   const right = unit(cross(forward, [0, 1, 0]));
@@ -49,21 +49,21 @@ export function project({ position, aim, roll, focal, size }: Camera, point: Vec
 
 export interface Subject {
   readonly ellipse: Ellipse;
-  /** 1 when the horse faces right, -1 left. */
+  /** 1 when the horse faces right. */
   readonly facing: 1 | -1;
   /** Groove to the back of the elbow. */
   readonly room: number;
   readonly elbowStation: number;
-  /** How far the back of the elbow stands out from the skin of the barrel. */
+  /** From the skin of the barrel. */
   readonly elbowOut: number;
-  /** Ring: inches forward of the groove, station on the skin, how far it stands out. */
+  /** Inches forward of the groove, station on the skin, inches out from it. */
   readonly ring: { readonly x: number; readonly station: number; readonly out: number };
-  /** Fork and cantle, inches forward of the groove, and how high. */
+  /** Inches forward of the groove, and up. */
   readonly fork: { readonly x: number; readonly y: number; readonly out: number };
   readonly cantle: { readonly x: number; readonly y: number; readonly out: number };
 }
 
-/** A point of the skin, and one that stands out from it toward the camera. */
+/** On the skin, or `out` inches from it toward the camera. */
 export function skin(
   { ellipse, facing }: Subject,
   { x: forward, station, out = 0 }: { x: number; station: number; out?: number },
@@ -72,7 +72,7 @@ export function skin(
   return [facing * forward, heightAt(ellipse, station), z + out];
 }
 
-/** The point of the section whose line of sight only touches it, at the top or at the bottom: found by trying, not by a formula. */
+/** Where the line of sight touches the section: by search, not formula. */
 export function outline(
   { ellipse, facing }: Subject,
   camera: Camera,
@@ -107,7 +107,6 @@ export interface Landmarks {
   readonly cantle: Pixel;
 }
 
-/** Pixels of all landmarks of the horse. */
 export function landmarks(subject: Subject, camera: Camera): Landmarks {
   const { facing, ring, room, elbowStation, elbowOut, fork, cantle } = subject;
   const bottom = outline(subject, camera, { forward: 0, top: false });
@@ -122,7 +121,7 @@ export function landmarks(subject: Subject, camera: Camera): Landmarks {
   };
 }
 
-/** A camera so many inches from the near side of the barrel, `yaw` degrees round to the right and `tilt` above, that looks at the barrel. */
+/** `distance` inches from the barrel's near side, `yaw` degrees right and `tilt` up, aimed at the barrel. */
 export function cameraAt(
   { ellipse }: Subject,
   stand: {
@@ -147,11 +146,11 @@ export function cameraAt(
   return { position, aim, roll, focal, size };
 }
 
-/** What the invented photo of the examples shows: the horse of examples/orders/02-everything-measured.yaml, from 12 ft, not quite squarely. */
+/** The examples' photo: the horse of examples/orders/02-everything-measured.yaml, 12 ft away, slightly askew. */
 export const demo = demoScene();
 
 function demoScene() {
-  // Girth 74 in, average barrel; taped: 4 1/4 in of room, set-back 1 3/4 in, bars 13 in, 45 in from ring to ring.
+  // Girth 74 in, average barrel; taped: room 4 1/4 in, set-back 1 3/4 in, bars 13 in, ring to ring 45 in.
   const k = 74 / 72;
   const fork = 4.25 - 2 * k;
   const subject: Subject = {
@@ -168,7 +167,7 @@ function demoScene() {
   const stand = { distance: 144, yaw: 2.5, tilt: -1.5, roll: 1.2, focal: 1250, size, aim: [8, 12] as Pixel };
   const camera = cameraAt(subject, stand);
   const near = subject.ellipse.halfWidth;
-  // Held along the side below the stirrup: 36 in, and a string of 38 in that hangs from a rail behind the horse.
+  // 36 in stick below the stirrup; 38 in string from a rail behind the horse.
   const stick: readonly [Vector, Vector] = [
     [-10, 7, near],
     [26, 7, near],
@@ -184,7 +183,7 @@ function demoScene() {
     camera,
     stick,
     string,
-    /** Whole pixels, as clicked, under the keys of the order file. */
+    /** Whole pixels, as clicked. */
     clicks: {
       ring: whole(ring),
       elbow: whole(elbow),

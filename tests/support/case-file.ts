@@ -1,6 +1,6 @@
-/** One golden case as one file: the command on the first line, then parts under lines that start with "== ". */
+/** A golden case in one file: the command, then parts headed by "== NAME". */
 
-/** Parts by name, in the order of the file: "stdin", "file order.yaml", "exit", "stdout", "stderr", "written sizes.csv". */
+/** In order: "stdin", "file order.yaml", "exit", "stdout", "stderr", "written sizes.csv". */
 export type Parts = ReadonlyMap<string, string>;
 
 export interface Case {
@@ -10,7 +10,7 @@ export interface Case {
 
 const open = ' (no newline at the end)';
 
-/** A line of a part that looks like a head has a backslash before it. */
+/** Lines that only look like heads get a backslash. */
 const masked = (text: string): string => text.replace(/^(\\*== )/gm, '\\$1');
 const unmasked = (text: string): string => text.replace(/^\\(\\*== )/gm, '$1');
 
@@ -35,7 +35,7 @@ export function readCase(text: string): Case {
 
 const coded = ' (base64)';
 
-/** The files a case finds: their names and bytes. Such as are no text are kept in base64. */
+/** Files that are no text are in base64. */
 export const filesOf = ({ parts }: Case): [string, Buffer][] =>
   [...parts].flatMap(([part, text]): [string, Buffer][] => {
     if (!part.startsWith('file ')) return [];

@@ -1,16 +1,14 @@
-/** What the shells offer for a line with the cursor at its end, the completion script being in force: real shells, really asked. */
+/** What real shells offer at a line's end with our completion script. */
 import { said } from './shells.ts';
 import { wordsOf } from './words-of.ts';
 
 export interface Asked {
-  /** File with the script. */
   readonly script: string;
-  /** Directory the shell is in. */
   readonly cwd: string;
   readonly lines: readonly string[];
 }
 
-/** Offers for each line, sorted, a slash behind folders left off. */
+/** Sorted, folders without their slash. */
 export type Offers = readonly (readonly string[])[];
 
 const tidy = (text: string): string[] =>
@@ -29,7 +27,7 @@ COMP_WORDS=("$@"); COMP_CWORD=$(($# - 1))
 _cinchwright
 printf '%s\\n' "\${COMPREPLY[@]}"`;
 
-/** Bash hands the words over cut at "=", as it does on a terminal (COMP_WORDBREAKS). */
+/** Bash splits words at "=" as on a terminal (COMP_WORDBREAKS). */
 export const bashOffers = ({ script, cwd, lines }: Asked): Offers =>
   lines.map((line) => {
     const words = wordsOf(line).flatMap((word) => word.split(/(?<==)|(?==)/));
@@ -43,14 +41,13 @@ for line in $argv[2..-1]
     echo :next:
 end`;
 
-/** Fish can be asked straight away. */
 export const fishOffers = ({ script, cwd, lines }: Asked): Offers =>
   told('fish', ['--no-config', '-c', fishAsk, script, ...lines], cwd)
     .split(':next:\n')
     .slice(0, lines.length)
     .map(tidy);
 
-/** Zsh completes only on a terminal, so it gets one; what it is about to offer is written down on the way. */
+/** Zsh completes only on a terminal: it gets one, and writes down its offers. */
 const zshAsk = `zmodload zsh/zpty
 script=$1; shift
 zpty -b shell zsh -f -i
@@ -72,7 +69,6 @@ zpty -r shell text '*atmark*'
 zpty -d shell
 cat .offers; rm .offers`;
 
-/** As the others. */
 export const zshOffers = ({ script, cwd, lines }: Asked): Offers =>
   told('zsh', ['-f', '-c', zshAsk, 'zsh', script, ...lines], cwd)
     .split(':next:\n')

@@ -1,23 +1,22 @@
-/** Console examples of the documents: finds them, and runs them as a shell in a copy of the repository would. */
+/** Finds console examples in documents and runs them like a shell. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
+import { newFolder } from './folder.ts';
 import { run, repo } from './run-cli.ts';
 import { wordsOf } from './words-of.ts';
 
 export interface Example {
-  /** Line of the document that the command stands on. */
   readonly line: number;
-  /** The command without its "$ ". */
+  /** Without its "$ ". */
   readonly command: string;
-  /** What has to come out; when cut, what it has to start with. */
+  /** When cut, only its start. */
   readonly output: string;
   readonly cut: boolean;
-  /** Lines of the document that the output takes: from, and up to but without. */
+  /** In the document: from, and up to but without. */
   readonly lines: readonly [from: number, to: number];
 }
 
-/** Console blocks of a Markdown text; a block may hold several commands, each followed by its output. */
+/** A block may hold several commands with outputs. */
 export function examplesIn(markdown: string): Example[] {
   const found: { line: number; command: string; lines: string[] }[] = [];
   let fence: string | undefined;
@@ -40,9 +39,9 @@ export function examplesIn(markdown: string): Example[] {
   });
 }
 
-/** A directory with the examples of the repository, for commands that may write; the caller removes it. */
+/** A copy of the examples, to change; the caller removes it. */
 export function playground(): string {
-  const dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-console-'));
+  const dir = newFolder();
   for (const name of ['examples', 'docs']) {
     fs.cpSync(path.join(repo, name), path.join(dir, name), { recursive: true });
   }
@@ -50,8 +49,8 @@ export function playground(): string {
 }
 
 /**
- * Output of a line as a terminal shows it: both streams as they come. Understands `cinchwright ...` with `< file`, `> file` and
- * stars in file names, `cat file`, `echo $?`, and one pipe from `cat` into the program.
+ * Shows both streams in order. Knows `cinchwright ...` with `< file`, `> file` and stars in file names, `cat
+ * file`, `echo $?`, and a pipe from `cat`.
  */
 export class Shell {
   readonly #cwd: string;
@@ -61,7 +60,7 @@ export class Shell {
     this.#cwd = cwd;
   }
 
-  /** Runs one line. Throws when it holds what this shell does not know. */
+  /** @throws on a line this shell does not know */
   async run(line: string): Promise<string> {
     if (line === 'echo $?') return `${this.#code}\n`;
     const piped = /^(cat [^|]+)\| *(cinchwright .*)$/.exec(line);
@@ -104,7 +103,7 @@ export class Shell {
     return shown;
   }
 
-  /** Files that a word with a star in its last part means; the word itself when there are none. */
+  /** A star may stand in the last part; the word itself when nothing matches. */
   #expanded(word: string): string[] {
     if (!word.includes('*')) return [word];
     const dir = path.dirname(word);
@@ -117,7 +116,6 @@ export class Shell {
 
 const literal = (text: string): string => text.replace(/[.+?^${}()|[\]\\]/g, '\\$&');
 
-/** Words without a redirection and its file. */
 function without(words: readonly string[], sign: '<' | '>'): [words: string[], file: string | undefined] {
   const at = words.indexOf(sign);
   if (at < 0) return [[...words], undefined];

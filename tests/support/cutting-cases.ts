@@ -1,8 +1,8 @@
-/** Small cutting tasks for tests: plain instances from files, random ones from fast-check. */
+/** Small cutting tasks, plain and random. */
 import fc from 'fast-check';
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
 
-/** One color, one lot, as many put-ups of one length as could be needed: the plain cutting stock problem. */
+/** The cutting stock problem: one color, one lot, enough put-ups of one length. */
 export function plainTask(
   length: number,
   demands: readonly { length: number; quantity: number }[],
@@ -21,7 +21,7 @@ export function plainTask(
 
 const length = fc.integer({ min: 1, max: 40 });
 
-/** Tasks of a few pieces: two colors at most, orders of several pieces, lots, remnants, sometimes too little cord. */
+/** At most two colors, orders of several pieces, lots, remnants, sometimes too little cord. */
 export const smallTask: fc.Arbitrary<CuttingTask> = fc.record({
   cuts: fc
     .array(

@@ -1,6 +1,6 @@
-/** The cutting problem as an integer programme for HiGHS, one objective after the other: an answer that owes nothing to our methods. */
-import loadHighs from 'highs';
+/** The cutting problem as an integer program for HiGHS, independent of our methods. */
 import type { CuttingTask } from '../../src/work/cutting/types.ts';
+import { optimum } from './highs.ts';
 
 interface Spool {
   readonly lot: string;
@@ -8,7 +8,7 @@ interface Spool {
   readonly cost: 'none' | 'opened' | 'bought';
 }
 
-/** Fewest short, bought, opened and least waste of a task of one color and ply. */
+/** For one color and ply. */
 export interface Least {
   readonly short: number;
   readonly bought: number;
@@ -16,10 +16,7 @@ export interface Least {
   readonly waste: number;
 }
 
-// Its types describe the CommonJS build, where the loader is called default.
-const highs = await (loadHighs as unknown as typeof loadHighs.default)();
-
-/** Solves a task of one color and ply to the end. */
+/** Optimizes one objective after another. */
 export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
   const pieces = cuts.flatMap(({ order, length, quantity }) =>
     Array.from({ length: quantity }, () => ({ order, length })),
@@ -52,14 +49,13 @@ export function leastOf({ cuts, onHand, buyable, usable }: CuttingTask): Least {
   const fixed: string[] = [];
   const stage = (name: keyof typeof terms): number => {
     if (terms[name].length === 0) return 0;
-    const text = [
-      `Minimize\n obj: ${terms[name].join(' + ')}\nSubject To`,
-      ...[...rows, ...fixed].map((row, i) => ` c${i}: ${row}`),
-      `Binary\n ${binaries.join(' ')}\nEnd`,
-    ].join('\n');
-    const solved = highs.solve(text, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
-    if (solved.Status !== 'Optimal') throw new Error(`HiGHS says ${solved.Status}`);
-    const value = Math.round(solved.ObjectiveValue);
+    const value = optimum(
+      [
+        `Minimize\n obj: ${terms[name].join(' + ')}\nSubject To`,
+        ...[...rows, ...fixed].map((row, i) => ` c${i}: ${row}`),
+        `Binary\n ${binaries.join(' ')}\nEnd`,
+      ].join('\n'),
+    );
     fixed.push(`${terms[name].join(' + ')} <= ${value}`);
     return value;
   };
@@ -95,7 +91,7 @@ function model(
     const cut = pieces.map((piece, p) => `${piece.length} x${p}_${b}`).join(' + ');
     rows.push(`${cut} - ${length} y${b} <= 0`);
     pieces.forEach((_, p) => rows.push(`x${p}_${b} - y${b} <= 0`));
-    // Leftover is waste unless r says it goes back, which it may from the usable length on.
+    // Leftover is waste, unless r returns it, which needs the usable length.
     rows.push(`w${b} + ${cut} + ${length} r${b} - ${length} y${b} >= 0`);
     rows.push(`${cut} + ${usable} r${b} - ${length} y${b} <= 0`);
     rows.push(`r${b} - y${b} <= 0`);

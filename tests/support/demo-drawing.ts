@@ -1,9 +1,9 @@
-/** The demo photo as a drawing: every part is a shape on the invented horse, carried into the picture by the camera of its scene. */
+/** The demo photo as a drawing, seen by the camera of its scene. */
 import { demo, type Pixel } from './camera.ts';
 import { byString, onStick, outAt, pixelAt, seenOutline, skinPixel, stringLength } from './demo-scene.ts';
 
 const { subject, camera } = demo;
-/** Pixels an inch of the barrel, for widths of lines. */
+/** Pixels per inch, for line widths. */
 const unit = camera.focal / 144;
 const wide = (inches: number): string => `stroke-width="${(inches * unit).toFixed(2)}"`;
 
@@ -13,9 +13,9 @@ const text = ([x, y]: Pixel): string => `${x.toFixed(2)} ${y.toFixed(2)}`;
 const line = (pixels: readonly Pixel[]): string => `M${pixels.map(text).join('L')}`;
 const area = (pixels: readonly Pixel[], look: string): string => `<path d="${line(pixels)}Z" ${look}/>`;
 
-/*
- * Body and legs are drawn in units of a small sketch, whose groove is at (120, 151) and whose back above it is at (120, 58). The sketch is
- * laid into the plane in which the camera sees the outline of the barrel, so that groove and back are where they must be.
+/**
+ * Body and legs are in units of a sketch with the groove at (120, 151) and the back above at (120, 58), laid into
+ * the plane where the camera sees the barrel's outline.
  */
 const sketch = { x: 120, bottom: 151, top: 58 };
 const [low, high] = [seenOutline(0, false), seenOutline(0, true)];
@@ -28,7 +28,7 @@ function sketched([x, y]: Pair): Pixel {
   return pixelAt((sketch.x - x) * inch, low[1] + (sketch.bottom - y) * inch * below, out);
 }
 
-/** A path of the sketch, every corner and handle carried over. */
+/** A sketch's path in pixels. */
 const carried = (path: string): string =>
   path.replace(/(-?[\d.]+) (-?[\d.]+)/g, (_, x: string, y: string) => text(sketched([Number(x), Number(y)])));
 
@@ -42,7 +42,7 @@ const far =
 const mane = 'M120 58 C102 49 84 26 66 12 L64 4 C78 14 90 32 96 52 C104 50 112 54 120 58 Z';
 const tail = 'M254 78 C274 82 282 120 270 172 C262 160 256 120 255 96 Z';
 
-/** The near foreleg: the rear edge of its upper end is the back of the elbow. */
+/** Its rear top edge is the back of the elbow. */
 function foreleg(): string {
   const at = (forward: number, up: number): Pixel => pixelAt(forward, up, outAt(subject.elbowStation));
   const elbowUp = 4.6;
@@ -60,7 +60,7 @@ function foreleg(): string {
   return `<path d="${line([...rear, ...front])}" ${coat} fill-opacity="1"/><path d="${line([at(9, elbowUp + 9), at(6.6, 10), at(5.4, 8)])}" fill="none" stroke="#4a2c1c" stroke-width="2"/>`;
 }
 
-/** A patch of the skin, from corners given as forward and station; edges follow the barrel. */
+/** Corners by forward and station; edges follow the barrel. */
 function patch(corners: readonly Pair[], look: string, out = 0): string {
   const pixels = corners.flatMap(([x, s], i) => {
     const [nx, ns] = corners[(i + 1) % corners.length] ?? [x, s];
@@ -112,7 +112,7 @@ function saddle(): string {
     [ring.x - 1.1, 22.6],
     [ring.x - 1.5, 27],
   ];
-  // Folded up over the seat, so that girth, elbow and ring show.
+  // Folded over the seat, to show girth, elbow and ring.
   const fender: Pixel[] = (
     [
       [fork.x - 5.2, 29],
@@ -146,7 +146,6 @@ function saddle(): string {
   ].join('\n');
 }
 
-/** Laid over the seat with its leather. */
 function stirrup(): string {
   const { fork, cantle } = subject;
   const middle = (fork.x + cantle.x) / 2 - 1;
@@ -161,7 +160,7 @@ function stirrup(): string {
   return `<path d="${line(frame)}Z" fill="none" stroke="#4a2f1b" ${wide(0.9)} stroke-linejoin="round"/>`;
 }
 
-/** The ring lies on the skin: each of its points is carried over. */
+/** Lies on the skin, so each point is projected. */
 function ringShape(): string {
   const { x, station } = subject.ring;
   const round = Array.from({ length: 36 }, (_, i): Pixel => {
@@ -171,7 +170,6 @@ function ringShape(): string {
   return `<path d="${line(round)}Z" fill="#6d4426" stroke="#2b2320" ${wide(0.75)}/><path d="${line(round)}Z" fill="none" stroke="#d9d5cc" ${wide(0.45)}/>`;
 }
 
-/** Red and white by six inches, with sharp ends. */
 function stickShape(): string {
   const parts = 6;
   return Array.from({ length: parts }, (_, i) => {
@@ -181,7 +179,7 @@ function stickShape(): string {
   }).join('\n');
 }
 
-/** A string with a bob below the end that is clicked, from a rail above the other. */
+/** From a rail above the picture; the bob is below the clicked end. */
 function plumbShape(): string {
   const top = stringLength;
   return `<path d="${line([byString(top + 0.5, -3), byString(top + 0.5, 3)])}" stroke="#5a4632" ${wide(1.1)}/>
@@ -189,7 +187,6 @@ function plumbShape(): string {
 ${area([byString(0, -0.8), byString(0, 0.8), byString(-3.2, 0)], 'fill="#b08a2e" stroke="#3a2416" stroke-width="1.5"')}`;
 }
 
-/** Rails of a fence behind the horse. */
 function fence(): string {
   const at = (x: number, y: number): Pixel => pixelAt(x, y, -70);
   const rails = [-12, 4, 20].map(
@@ -201,7 +198,7 @@ function fence(): string {
   return [...rails, ...posts].join('\n');
 }
 
-/** The whole picture. It says itself that it is no photo of a horse. */
+/** It says that it is no photo. */
 export function demoDrawing(): string {
   const [width, height] = camera.size;
   const [, ground] = pixelAt(0, -20, -90);

@@ -1,26 +1,25 @@
-/** The invented scene of the demo photo, in pixels: every place on the horse where its camera sees it. */
+/** The invented scene of the demo photo, in its camera's pixels. */
 import { stationToAngle } from '../../src/math/ellipse.ts';
 import { demo, outline, project, skin, type Pixel, type Vector } from './camera.ts';
 
 const { subject, camera, stick, string } = demo;
 
-/** The pixel of a place that is given forward, up and out, inches from the groove. */
+/** Inches forward, up and out of the groove. */
 export const pixelAt = (forward: number, up: number, out: number): Pixel =>
   project(camera, [subject.facing * forward, up, out]);
 
-/** The pixel of a place on the skin, or so far out from it. */
+/** On the skin, or `out` inches from it. */
 export const skinPixel = (x: number, station: number, out = 0): Pixel =>
   project(camera, skin(subject, { x, station, out }));
 
-/** Top and bottom of the barrel as the camera sees it. */
+/** Of the barrel, as seen. */
 export const seenOutline = (forward: number, top: boolean): Vector =>
   outline(subject, camera, { forward, top });
 
-/** How far out the skin is at a station. */
 export const outAt = (station: number): number =>
   subject.ellipse.halfWidth * Math.sin(stationToAngle(subject.ellipse, station));
 
-/** A place between the two ends of the stick, and so far above it. */
+/** A share of the way along the stick, `up` above it. */
 export function onStick(share: number, up: number): Pixel {
   const [from, to] = stick;
   const between = [0, 1, 2].map((i) => (from[i] ?? 0) + share * ((to[i] ?? 0) - (from[i] ?? 0)));
@@ -28,7 +27,7 @@ export function onStick(share: number, up: number): Pixel {
   return project(camera, [x, y + up, z]);
 }
 
-/** A place of the string, so far above its lower end and beside it. */
+/** `up` from the string's lower end, `aside` of it. */
 export function byString(up: number, aside: number): Pixel {
   const [x, y, z] = string[1];
   return project(camera, [x + aside, y + up, z]);

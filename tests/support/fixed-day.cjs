@@ -1,5 +1,5 @@
-// Loaded first into a program that tests start, so that what it prints does not depend on the day on which they run. For it the clock
-// stood at noon of that day when it started, noon where the machine is, and runs on from there: what takes time is still measured.
+// Loaded first into programs that tests start: output must not depend on the day. The clock
+// starts at local noon and runs on, so durations are measured.
 const { now } = Date;
 const shift = new Date(2026, 10, 20, 12).getTime() - now();
 Date.now = () => now() + shift;

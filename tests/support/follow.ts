@@ -1,16 +1,16 @@
-/** Follows a recipe in a folder of its own, and writes what came out into the document. */
+/** Follows a recipe in its own folder, and can update its document. */
 import fs from 'node:fs';
 import { playground } from './console.ts';
 import { save, typed, type Recipe } from './recipes.ts';
 
-const tidy = (text: string): string => text.replace(/[ \t\r]+$/gm, '').trimEnd();
+/** Editors strip trailing blanks. */
+export const tidy = (text: string): string => text.replace(/[ \t\r]+$/gm, '').trimEnd();
 
 export interface Shown {
   readonly lines: readonly [number, number];
   readonly output: string;
 }
 
-/** Follows a recipe in a directory of its own; what each command showed, beside what it should. */
 export function follow({ steps }: Recipe): { shown: Shown[]; got: string[][]; wanted: string[][] } {
   const cwd = playground();
   const shown: Shown[] = [];
@@ -33,7 +33,7 @@ export function follow({ steps }: Recipe): { shown: Shown[]; got: string[][]; wa
   return { shown, got, wanted };
 }
 
-/** The document with outputs put in; from the end, so that line numbers hold. */
+/** From the end, so line numbers hold. */
 export function rewrite(file: string, shown: readonly Shown[]): void {
   const lines = fs.readFileSync(file, 'utf8').split('\n');
   for (const {

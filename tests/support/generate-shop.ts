@@ -1,8 +1,8 @@
-/** Writes src/cinch/default-shop.ts from examples/shop.yaml, so that starting up reads no YAML. */
+/** Writes src/cinch/default-shop.ts from examples/shop.yaml, so starting up reads no YAML. */
 import { format } from 'prettier';
 import { readShop } from '../../src/order/read-shop.ts';
 
-/** Text of a shop file -> TypeScript source that holds the same shop. Throws when the shop file has problems. */
+/** @throws when the shop file has problems */
 export async function defaultShopSource(yaml: string): Promise<string> {
   const read = readShop(yaml, 'examples/shop.yaml');
   if (!read.ok) throw new Error(`examples/shop.yaml: ${JSON.stringify(read.problems, null, 2)}`);

@@ -1,4 +1,4 @@
-/** One order, shop and file that all say the same hostile text, with every result that is printed of them. */
+/** An order, shop and file with one hostile text, and every result printed of them. */
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Problem } from '../../src/yaml/problem.ts';
@@ -42,7 +42,7 @@ export interface Case {
 
 const cases = new Map<string, Case>();
 
-/** Made once for each text, and of it what is asked for: it takes longer than all printers together. */
+/** Once for each text and on demand: slower than all printers. */
 export function caseWith(text: string): Case {
   const made = cases.get(text) ?? newCase(text);
   cases.set(text, made);

@@ -1,10 +1,9 @@
-/** Orders, shops and problems with one text in every place that takes a text, to see what printers make of it. */
+/** Orders, shops and problems with one text wherever a text may stand. */
 import type { Problem } from '../../src/yaml/problem.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { demoPhoto } from './photo-scenes.ts';
 
-/** The same text in every place that takes one. */
 export function orderWith(text: string): Order {
   return {
     order: text,
@@ -21,7 +20,6 @@ export function orderWith(text: string): Order {
   };
 }
 
-/** A shop. */
 export const shopWith = (text: string): Shop => ({
   ...defaultShop,
   name: text,
@@ -29,7 +27,6 @@ export const shopWith = (text: string): Shop => ({
   cords: defaultShop.cords.map((cord) => ({ ...cord, color: cord.color + text })),
 });
 
-/** A problem. */
 export const problemWith = (text: string): Problem => ({
   file: text,
   line: 1,

@@ -1,4 +1,4 @@
-/** Pictures for tests: drawn as SVG, kept as JPEG, with a note of how the camera was held. */
+/** Test pictures from SVG, as JPEG with Exif. */
 import { Resvg } from '@resvg/resvg-js';
 import { photoCodecs } from '../../src/cli/codecs.ts';
 import type { Raster } from '../../src/photo/pixels/raster.ts';
@@ -6,14 +6,13 @@ import type { Raster } from '../../src/photo/pixels/raster.ts';
 const at = (name: string): string => new URL(`../../${name}`, import.meta.url).pathname;
 const fontFiles = ['Regular', 'Semibold'].map((weight) => at(`bin/fonts/SourceSans3-${weight}.ttf`));
 
-/** SVG -> pixels, the same on every machine: the letters are those of the project. */
+/** With the project's fonts: the same everywhere. */
 export function rasterOf(svg: string): Raster {
   const font = { fontFiles, loadSystemFonts: false, defaultFontFamily: 'Source Sans 3' };
   const { width, height, pixels } = new Resvg(svg, { font }).render();
   return { width, height, data: Uint8Array.from(pixels) };
 }
 
-/** Pixels -> JPEG. `exif` is put in after the first marker. */
 export async function jpegOf(
   raster: Raster,
   { quality = 85, exif }: { quality?: number; exif?: Buffer } = {},
@@ -22,7 +21,7 @@ export async function jpegOf(
   return exif === undefined ? data : Buffer.concat([data.subarray(0, 2), exif, data.subarray(2)]);
 }
 
-/** A segment with the tags of a camera (Exif 2.32, 4.6): orientation, and a text about the picture. */
+/** Orientation and description (Exif 2.32, 4.6). */
 export function exifOf(orientation: number, description = ''): Buffer {
   const text = Buffer.from(`${description}\0`, 'latin1');
   const entries = description === '' ? 1 : 2;

@@ -1,4 +1,4 @@
-/** Names that only JSON has, by their unit; those of tables stand in src/words/names.ts, and a name is in one of the two. */
+/** Names only JSON has; those of tables are in src/words/names.ts. */
 import type { NameUnit } from '../../src/words/names.ts';
 
 const byUnit: Readonly<Record<NameUnit, string>> = {

@@ -1,7 +1,7 @@
-/** What each command prints as JSON of the examples: between them every name that it has. */
+/** JSON of every command on the examples, with every name. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
+import { newFolder } from './folder.ts';
 import { run } from './run-cli.ts';
 
 const orders = 'examples/orders';
@@ -39,7 +39,6 @@ saddle: { rigging: 7/8, ring-to-ring: 44 in }
 colors: { body: [natural] }
 `;
 
-/** Cord for one cinch. */
 const fewCord = `shop: Few (invented)
 strands: { min: 11, max: 25 }
 lengths: { min: 24 in, max: 36 in, step: 2 in }
@@ -53,15 +52,15 @@ benches: [{ name: window, hours: 6, days: [mon, tue, wed, thu, fri] }]
 type Documents = readonly [command: string, document: object][];
 let printed: Promise<Documents> | undefined;
 
-/** Documents by command, in the order in which they are told of; printed once. */
+/** In the documented order; printed once. */
 export const jsonPrinted = (): Promise<Documents> => (printed ??= printAll());
 
 async function printAll(): Promise<Documents> {
-  const home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-names-'));
+  const home = newFolder();
   try {
     const learned = path.join(home, 'shop.yaml');
     await run(['learn', 'examples/outcomes.csv', '--shop', 'examples/shop.yaml', '--write', learned]);
-    // One that takes all the cord moves the promise of another.
+    // An order that takes all the cord delays another's promise.
     const few = path.join(home, 'few.yaml');
     fs.writeFileSync(few, fewCord);
     fs.writeFileSync(path.join(home, 'waits.yaml'), orderDue('2026-12-04'));

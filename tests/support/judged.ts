@@ -1,4 +1,4 @@
-/** Asks one rule, with facts and a candidate that hold only what is said. */
+/** Asks one rule about facts and a candidate that hold only what is given. */
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import { rules } from '../../src/rules/registry.ts';
 import type { CaseFacts, Judgement } from '../../src/rules/rule.ts';
@@ -6,13 +6,12 @@ import type { CaseFacts, Judgement } from '../../src/rules/rule.ts';
 export interface Judged {
   readonly judgement: Judgement;
   readonly margin: number | undefined;
-  /** The reason, lengths and counts as bare numbers. */
+  /** The reason, with bare numbers. */
   readonly told: string;
 }
 
 type Part<T> = { readonly [K in keyof T]?: T[K] extends object ? Partial<T[K]> : T[K] };
 
-/** What a rule says. Throws when there is no such rule. */
 export function judgedBy(id: string, facts: Part<CaseFacts>, candidate: Part<Candidate>): Judged {
   const rule = rules.find((one) => one.id === id);
   if (rule === undefined) throw new Error(`no rule ${id}`);

@@ -1,4 +1,4 @@
-/** Cinches of many kinds laid on many horses, and the slow way to measure what is between two lines. */
+/** Many cinches on many horses, and gaps measured slowly. */
 import { Point, Segment } from '@flatten-js/core';
 import { expect } from 'vitest';
 import { factsOf } from '../../src/horse/facts.ts';
@@ -14,7 +14,7 @@ export type Line = readonly (readonly [number, number])[];
 export const pairs = (flat: ArrayLike<number>): Line =>
   Array.from({ length: flat.length / 2 }, (_, i) => [flat[2 * i]!, flat[2 * i + 1]!] as const);
 
-/** Forward place of a line at a station, level beyond its ends. */
+/** Level beyond the ends. */
 export function forwardAt(line: Line, s: number): number {
   if (s <= line[0]![1]) return line[0]![0];
   for (let i = 1; i < line.length; i++) {
@@ -27,7 +27,7 @@ export function forwardAt(line: Line, s: number): number {
 export const segments = (line: Line): Segment[] =>
   line.slice(1).map(([x, s], i) => new Segment(new Point(...line[i]!), new Point(x, s)));
 
-/** Least distance by the library; where one lies over the other, minus the greatest overlap that a fine scan finds. */
+/** By the library; where lines cross, minus the greatest overlap of a fine scan. */
 export function gapOf(edge: Line, elbow: Line): number {
   let overlap = 0;
   const [from, to] = [edge[0]![1], edge.at(-1)![1]];
@@ -41,7 +41,6 @@ export function gapOf(edge: Line, elbow: Line): number {
   );
 }
 
-/** The part of a line up to a station. */
 export const below = (line: Line, s: number): Line =>
   line.at(-1)![1] <= s ? line : [...line.filter((point) => point[1] < s), [forwardAt(line, s), s]];
 
@@ -56,7 +55,7 @@ interface Case {
   readonly buckle: Buckle;
 }
 
-/** From a ring far ahead to one far behind, from a pony to a draft, from narrow to far too wide. */
+/** Rings far ahead to far behind, ponies to drafts, narrow to far too wide. */
 const cases: readonly Case[] = (
   [
     orderOf(),
@@ -78,7 +77,7 @@ const cases: readonly Case[] = (
   ),
 );
 
-/** Facts, side and candidate of a case; undefined when it cannot be laid. */
+/** Undefined when it cannot be laid. */
 export const laid = ({ order, layers = 1, ...spec }: Case) => {
   const facts = factsOf(order, model);
   const side = sideOf(facts);
@@ -87,7 +86,6 @@ export const laid = ({ order, layers = 1, ...spec }: Case) => {
 };
 export type One = NonNullable<ReturnType<typeof laid>>;
 
-/** Checks every case that can be laid. */
 export const each = (check: (one: One, asked: Case) => void): void => {
   let seen = 0;
   for (const asked of cases) {
@@ -99,7 +97,7 @@ export const each = (check: (one: One, asked: Case) => void): void => {
   expect(seen).toBeGreaterThan(600);
 };
 
-/** Leading edge of the cords, from what a shape says of widths. */
+/** Leading edge of the cords, by a shape's widths. */
 export const cordsOf = (shape: Shape, slope: number): Line => {
   const stations = [0, shape.fullUpTo, shape.pinchedFrom, shape.top].filter(
     (s, i, all) => i === 0 || s > all[i - 1]!,
@@ -107,7 +105,6 @@ export const cordsOf = (shape: Shape, slope: number): Line => {
   return stations.map((s) => [slope * s + widthAt(shape, s) / 2, s] as const);
 };
 
-/** Front of the frame. */
 export const frameOf = (
   { frameWidth, frameHeight }: Pick<Buckle, 'frameWidth' | 'frameHeight'>,
   low: number,

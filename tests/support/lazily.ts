@@ -1,4 +1,4 @@
-/** An object whose parts are made when they are first asked for, and kept. */
+/** Parts are made on first use and kept. */
 export function lazily<T extends object>(makers: { readonly [K in keyof T]: () => T[K] }): T {
   const parts = {} as T;
   for (const key of Object.keys(makers) as (keyof T)[])

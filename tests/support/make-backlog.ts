@@ -1,4 +1,4 @@
-/** Writes a backlog of invented orders into a folder: npm run make-backlog -- N [FOLDER] [--seed S] [--faulty PERCENT]. */
+/** Writes invented orders into a folder: npm run make-backlog -- N [FOLDER] [--seed S] [--faulty PERCENT]. */
 import fs from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
@@ -21,7 +21,7 @@ function asked(): Backlog & { folder: string } {
     options: { seed: { type: 'string', default: '1' }, faulty: { type: 'string', default: '0' } },
   });
   const [count, folder = 'dist/backlog', ...more] = positionals;
-  // Without "--", npm keeps the options and hands over only their values.
+  // Without "--", npm swallows options and passes their values.
   if (count === undefined || more.length > 0) throw new Wrong(`write it so: ${usage}`);
   return {
     count: numberOf(count, 'N', 999_999),
@@ -33,7 +33,7 @@ function asked(): Backlog & { folder: string } {
 
 function make(): void {
   const { folder, ...backlog } = asked();
-  // Files of an older backlog among the new ones would be counted as orders.
+  // Files of an older backlog would count as orders.
   if (fs.existsSync(folder) && fs.readdirSync(folder).length > 0)
     throw new Wrong(`${folder} is not empty: name another folder, or remove it first`);
   let last = '';

@@ -1,11 +1,10 @@
-/** Draws the demo photo: npm run make-photo. The same bytes every time; a test holds the shipped file against it. */
+/** `npm run make-photo` draws the demo photo; a test compares the bytes. */
 import fs from 'node:fs';
 import { demoDrawing } from './demo-drawing.ts';
 import { exifOf, jpegOf, rasterOf } from './jpeg.ts';
 
 export const photoFile = new URL('../../examples/orders/photos/juniper-side.jpg', import.meta.url);
 
-/** The bytes of the demo photo. */
 export async function demoPhoto(): Promise<Buffer> {
   const exif = exifOf(1, 'Synthetic picture of an invented horse, drawn by tests/support/make-photo.ts');
   return jpegOf(rasterOf(demoDrawing()), { quality: 80, exif });

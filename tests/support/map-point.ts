@@ -1,4 +1,4 @@
-/** Where a projective map carries a point. */
+/** Applies a projective map. */
 import type { Homography, Point } from '../../src/math/homography.ts';
 
 export function mapPoint(h: Homography, [x, y]: Point): Point {

@@ -1,13 +1,12 @@
-/** Damages the text of an order file the way hands, editors, mail programs and hostile senders do, always the same way for a seed. */
+/** Damages an order file as hands, editors, mail programs and attackers do. */
 import type { Random } from '../../src/math/random.ts';
+import { pick } from './draw.ts';
 
-/** One kind of damage; `other` is another file to borrow from. */
+/** `other` is a file to borrow from. */
 type Damage = (text: string, chance: Random, other: string) => string;
 
 const below = (chance: Random, count: number): number => Math.floor(chance.uniform() * count);
-const pick = <T>(chance: Random, list: readonly T[]): T => list[below(chance, list.length)] as T;
 
-/** Replaces one match of a pattern, chosen by chance. */
 const replaceOne =
   (pattern: RegExp, by: (match: string, chance: Random) => string): Damage =>
   (text, chance) => {
@@ -138,7 +137,7 @@ const quotes = [
 ];
 const flow = (open: string, close: string, depth: number): string => open.repeat(depth) + close.repeat(depth);
 
-/** Damage after which many files are still orders. */
+/** Many files are still orders after these. */
 const mild: readonly Damage[] = [
   replaceOne(units, (_, chance) => pick(chance, ['in', 'cm', 'mm', 'hh', 'ft', '"', 'inches'])),
   replaceOne(numbers, (n, chance) => String(Number(n) + pick(chance, [-2, -1, 1, 2, 7]))),
@@ -183,7 +182,7 @@ const mild: readonly Damage[] = [
   },
 ];
 
-/** Damage that few files survive. */
+/** Few survive these. */
 const rough: readonly Damage[] = [
   replaceOne(numbers, (_, chance) => pick(chance, extremes)),
   replaceOne(values, (_, chance) => pick(chance, extremes)),
@@ -214,7 +213,7 @@ const rough: readonly Damage[] = [
     return replaceOne(values, () => deep)(text, chance, '');
   },
   (text, chance) => {
-    // Each level doubles what the one before holds: from a handful to more than a document may hold.
+    // Each level doubles the last, up to more than a document may hold.
     const levels = 2 + below(chance, 13);
     const bomb = Array.from(
       { length: levels },
@@ -228,7 +227,7 @@ const rough: readonly Damage[] = [
     text + 'notes: ' + pick(chance, ['x', 'é', '語', '"', '\\']).repeat(below(chance, 4000)) + '\n',
 ];
 
-/** Damage to the bytes, so that the encoding may break too. */
+/** May break the encoding. */
 function damageBytes(bytes: Buffer, chance: Random): Buffer {
   const damaged = Buffer.from(bytes);
   const at = below(chance, damaged.length);
@@ -236,7 +235,7 @@ function damageBytes(bytes: Buffer, chance: Random): Buffer {
   return damaged;
 }
 
-/** One to three kinds of damage done to one of the files, mild or rough. */
+/** One to three damages, mild or rough. */
 export function mutate(files: readonly string[], chance: Random): Buffer {
   let text = pick(chance, files);
   const kinds = chance.uniform() < 0.6 ? mild : rough;

@@ -1,4 +1,4 @@
-/** npm run new-rule NAME: starts src/rules/NAME.ts, registers it, and says what comes next. */
+/** npm run new-rule NAME: starts src/rules/NAME.ts and registers it. */
 import { startRule } from './rule-start.ts';
 import { repo } from './run-cli.ts';
 

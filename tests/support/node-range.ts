@@ -1,4 +1,4 @@
-/** Does a version of Node lie within a package's `engines`? Knows the few forms that packages use. */
+/** Checks a Node version against `engines`. */
 
 type Version = readonly [number, number, number];
 
@@ -11,7 +11,7 @@ function parsed(text: string): Version {
 
 const compare = (a: Version, b: Version): number => a[0] - b[0] || a[1] - b[1] || a[2] - b[2];
 
-/** Whether the version satisfies a range such as "^20.19.0 || >=22.12". Throws on a form it does not know. */
+/** Such as "^20.19.0 || >=22.12". @throws on other forms */
 export function nodeSatisfies(version: string, range: string): boolean {
   return range.split('||').some((part) =>
     [...part.trim().matchAll(/(\^|~|>=|<=|>|<|=)?\s*v?([\d.*x]+)/g)].every(

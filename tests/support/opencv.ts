@@ -1,4 +1,4 @@
-/** The map of four points onto four others by OpenCV. */
+/** OpenCV's map of four points onto four others. */
 import { createRequire } from 'node:module';
 import type { Point } from '../../src/math/homography.ts';
 
@@ -7,7 +7,7 @@ interface Matrix {
   delete(): void;
 }
 
-// Its types are sources that our compiler would have to take as ours, so only what is used here is described.
+// Its types are sources our compiler would check, so we write our own.
 const require = createRequire(import.meta.url);
 const { cv } = require('opencv-wasm') as {
   cv: {

@@ -1,4 +1,4 @@
-/** Orders and shops for tests of the model, as the door would hand them over. */
+/** Orders and shops as the door gives them. */
 import type { Buckle, Order } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { defaultModel, type Model } from '../../src/numbers/numbers.ts';
@@ -8,7 +8,7 @@ type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & {
   saddle?: Partial<Order['saddle']>;
 };
 
-/** The average horse of 72 in of girth under a ring rigging at full position, used on trails, changed as said. */
+/** An average trail horse of 72 in girth, full-position ring rigging. */
 export function orderOf({ horse, saddle, ...rest }: Change = {}): Order {
   return {
     order: 'T-1',
@@ -22,18 +22,16 @@ export function orderOf({ horse, saddle, ...rest }: Change = {}): Order {
 
 const fractions = { full: 1, '7/8': 7 / 8, '3/4': 3 / 4, '5/8': 5 / 8, 'center-fire': 1 / 2 } as const;
 
-/** A named rigging position. */
 export function rigging(name: keyof typeof fractions): Order['saddle']['rigging'] {
   return { kind: 'named', name, fraction: fractions[name] };
 }
 
-/** The invented shop with some of the model's numbers changed. */
 export const shopWith = (change: Partial<Model>) => ({
   ...defaultShop,
   model: { ...defaultModel, ...change },
 });
 
-/** A plain buckle of 3 in that is never what decides. */
+/** It never decides. */
 export const plainBuckle: Buckle = {
   id: 'b',
   barWidth: 3,

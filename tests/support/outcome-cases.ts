@@ -1,15 +1,14 @@
-/** Invented outcomes of a shop whose cinches rub below a known clearance: drawn from the story itself, not from the program's formulas. */
+/** Invented outcomes of cinches that rub below a known clearance, without the program's formulas. */
 import { seededRandom } from '../../src/math/random.ts';
 import type { Evidence } from '../../src/learn/evidence.ts';
 
 export interface Truth {
-  /** At this clearance one cinch in ten comes to rub. */
+  /** At this clearance one cinch in ten rubs. */
   readonly required: number;
   readonly softness: number;
   readonly give: number;
 }
 
-/** So many outcomes: what was thought at tying, the truth scattered about it, days in use, and what showed in them. */
 export function outcomesOf(count: number, seed: number, { required, softness, give }: Truth): Evidence[] {
   const random = seededRandom(seed);
   const waiting = (mean: number): number => -mean * Math.log(random.uniform());

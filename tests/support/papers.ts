@@ -1,4 +1,4 @@
-/** Quotes and tickets for tests, of orders that tests make up. */
+/** Quotes and tickets of test orders. */
 import { sizeOrder } from '../../src/index.ts';
 import type { Order, Shop } from '../../src/order/types.ts';
 import type { Drawing } from '../../src/pages/sheet.ts';
@@ -10,13 +10,13 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 const day = '2026-11-20';
 
-/** The quote of the spec of a rank, the first when it is not said. Throws when nothing passes. */
+/** @throws when nothing passes */
 export function quoteFor(order: Order, shop: Shop = defaultShop, rank = 1): Quote {
   const advice = sizeOrder(order, shop);
   return quoteOf(takenSpec(advice.specs[rank - 1]!), advice, { day });
 }
 
-/** The invoice of the first, paid so much in minor units. */
+/** `paid` is in minor units. */
 export function invoiceFor(
   order: Order,
   shop: Shop = defaultShop,
@@ -30,11 +30,9 @@ export function invoiceFor(
   return { ...quote, invoice: quote.invoice! };
 }
 
-/** The small picture of what is quoted. */
 export const pictureFor = ({ taken, facts }: Quote): Drawing =>
   smallPicture(taken.spec.candidate, facts, 'in');
 
-/** The same of a ticket. */
 export function ticketFor(order: Order, shop: Shop = defaultShop, rank = 1): Ticket {
   const advice = sizeOrder(order, shop);
   return ticketOf(advice.specs[rank - 1]!, advice, { day });

@@ -1,4 +1,4 @@
-/** Invented horses before a camera that stands somewhat wrong, with the truth beside what was clicked. */
+/** Invented horses before a slightly misplaced camera. */
 import type { Advice } from '../../src/advice/advice.ts';
 import { photoWorth } from '../../src/advice/photo-worth.ts';
 import { surerPhoto } from '../../src/horse/photo-surer.ts';
@@ -6,6 +6,7 @@ import { heightAt, solveEllipse } from '../../src/math/ellipse.ts';
 import type { Random } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Photo, Reference } from '../../src/order/photo-types.ts';
+import type { Order } from '../../src/order/types.ts';
 import type { PhotoResult } from '../../src/words/types.ts';
 import {
   cameraAt,
@@ -17,8 +18,9 @@ import {
   type Subject,
   type Vector,
 } from './camera.ts';
+import { orderOf, rigging } from './orders.ts';
 
-/** The photo of the example order, as it stands behind the door. */
+/** The example order's photo. */
 export const demoPhoto: Photo = {
   file: 'photos/juniper-side.jpg',
   imageSize: demo.camera.size,
@@ -35,11 +37,15 @@ export const demoPhoto: Photo = {
   cameraDistance: 144,
 };
 
+/** An order with that photo. */
+export const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
+  orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
+
 export interface Drawn {
   readonly photo: Photo;
   readonly subject: Subject;
   readonly girth: number;
-  /** Lengths as they are, inches. */
+  /** True lengths, inches. */
   readonly truth: {
     readonly room: number;
     readonly ringBehindElbow: number;
@@ -53,10 +59,10 @@ export interface Drawn {
 
 export interface How {
   readonly reference: 'level stick' | 'upright stick' | 'sheet';
-  /** Degrees: the camera stands anywhere up to this far round. */
+  /** Degrees, at most. */
   readonly yaw: number;
   readonly plumb: boolean;
-  /** Whether the camera's distance is given. */
+  /** The camera's distance is given. */
   readonly paced: boolean;
 }
 
@@ -66,8 +72,8 @@ const span = 13;
 const DEGREE = Math.PI / 180;
 
 /**
- * One scene: 10 to 20 ft away, roll to 3 degrees, everything else off by what src/numbers/photo-numbers.ts says people are off by. The
- * room is that of the model's average horse, give or take its spread.
+ * From 10 to 20 ft, roll to 3 degrees, other errors from src/numbers/photo-numbers.ts. The room is the model's
+ * with its spread.
  */
 export function drawScene(random: Random, how: How): Drawn {
   const between = (low: number, high: number): number => low + (high - low) * random.uniform();
@@ -121,7 +127,7 @@ interface Shot {
   readonly distance: number;
 }
 
-/** Marks as a hand puts them: off by a thousandth of the picture, those on the body by a fifth of an inch as well. */
+/** Off by a thousandth of the picture, and on the body by a fifth of an inch too. */
 function clicked({ subject, camera, how, random, distance }: Shot): Photo {
   const off = ([x, y]: Pixel, sd: number): Pixel => [x + sd * random.normal(), y + sd * random.normal()];
   const hand = 0.001 * size[0];
@@ -149,11 +155,10 @@ function clicked({ subject, camera, how, random, distance }: Shot): Photo {
 interface Hold {
   readonly random: Random;
   readonly at: (point: Vector) => Pixel;
-  /** Plane it is held in. */
   readonly z: number;
 }
 
-/** A stick of 36 in, or a sheet of 36 by 24 in that is turned by some degrees each way. */
+/** A 36 in stick, or a 36 by 24 in sheet turned each way. */
 function referenceOf(kind: How['reference'], { random, at, z }: Hold): Reference {
   const length = 36 * (1 + 0.005 * random.normal());
   if (kind === 'level stick')
@@ -176,7 +181,6 @@ function referenceOf(kind: How['reference'], { random, at, z }: Hold): Reference
   };
 }
 
-/** What the photo command hands its printers. */
 export function photoResultFor(advice: Advice, file: string): PhotoResult & { readonly ok: true } {
   const { order, photo, shop } = { ...advice.facts, photo: advice.facts.photo! };
   const worth = photoWorth(advice, sizeOrder({ ...order, photo: undefined }, shop));

@@ -1,4 +1,4 @@
-/** Lists every phrase people can meet, by file, so that a pass over the words misses none: npm run words. */
+/** npm run words: lists every phrase people can read. */
 import fs from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
@@ -18,7 +18,7 @@ const rooms = [
   'cli',
 ];
 
-/** A text with a blank between words is read by somebody; keys, paths and ids have none. */
+/** Keys, paths and ids have no blank between words. */
 const isPhrase = (text: string): boolean => /[a-z]{2,} [a-z]/i.test(text);
 
 function phrasesOf(file: string): string[] {

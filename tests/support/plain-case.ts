@@ -1,12 +1,12 @@
-/** Orders and cinches in the words of the second geometry. */
+/** Orders and cinches in the second geometry's terms. */
 import type { Candidate } from '../../src/cinch/candidate.ts';
 import type { Order } from '../../src/order/types.ts';
 import type { PlainCinch, PlainHorse } from './second-geometry.ts';
 
-/** Bars nobody measured are 12 in long [common practice, no source]. */
+/** Inches, for bars nobody measured [common practice, no source]. */
 const USUAL_BARS = 12;
 
-/** An order without a photo; of a horse that was not taped the girth must be said. */
+/** An untaped horse needs `girth`. */
 export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): PlainHorse {
   if (girth === undefined) throw new Error('which girth?');
   const { rigging, barSpan = USUAL_BARS, ringToRing, ringDrop, style } = saddle;
@@ -24,7 +24,7 @@ export function plainHorse({ horse, saddle }: Order, girth = horse.heartGirth): 
   };
 }
 
-/** A cinch as tied; how it was laid counts only for where a roper begins to widen. */
+/** How it was laid matters only for a roper's flare. */
 export function plainCinch({
   style,
   strands,

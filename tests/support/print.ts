@@ -1,4 +1,4 @@
-/** Papers printed to PDF for tests, with the fonts of the program, and read back. */
+/** Test PDFs with the program's fonts. */
 import { paperFonts } from '../../src/cli/fonts.ts';
 import type { Paper } from '../../src/pages/pdf/document.ts';
 import type { Pdf } from '../../src/pages/pdf/document.ts';
@@ -8,15 +8,13 @@ import { readPdf, type ReadPdf } from './read-pdf.ts';
 
 const fonts = paperFonts();
 
-/** A PDF of the same day for all tests. */
+/** The same day for all. */
 export const pdfOf = (sheets: readonly Sheet[], paper: Paper = 'letter', day = '2026-11-20'): Promise<Pdf> =>
   sheetsPdf(sheets, { paper, day: new Date(`${day}T00:00:00Z`), fonts });
 
-/** The same, read back. */
 export const printedOf = async (sheets: readonly Sheet[], paper: Paper = 'letter'): Promise<ReadPdf> =>
   readPdf((await pdfOf(sheets, paper)).bytes);
 
-/** A paper of these blocks and little else. */
 export const sheetOfBlocks = (blocks: readonly Block[], more: Partial<Sheet> = {}): Sheet => ({
   title: 'Paper 7',
   shop: 'A shop',

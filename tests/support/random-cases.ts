@@ -1,4 +1,4 @@
-/** Horses, saddles and cinches drawn from a seed: the same on every machine. */
+/** Horses, saddles and cinches from a seed. */
 import { caseFactsOf as seenBy } from '../../src/advice/current.ts';
 import { factsOf } from '../../src/horse/facts.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
@@ -10,6 +10,7 @@ import type { CaseFacts } from '../../src/rules/rule.ts';
 import { layersOn } from '../../src/cinch/buckles.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
+import { pick } from './draw.ts';
 
 export interface Case {
   readonly facts: CaseFacts;
@@ -19,15 +20,14 @@ export interface Case {
 interface Draw {
   readonly seed: number;
   readonly horses: number;
-  /** Cinches laid on each horse. */
   readonly cinches: number;
 }
 
-/** All that rules may see of an order. */
+/** All that rules may see. */
 export const caseFactsOf = (order: Order, shop: Shop = defaultShop): CaseFacts =>
   seenBy(factsOf(order, shop.model), shop);
 
-/** Candidates on horses from ponies to drafts: sensible ones, and such as nobody would tie. */
+/** Ponies to drafts, sensible candidates and absurd ones. */
 export function casesFor({ seed, horses, cinches }: Draw): Case[] {
   const random = seededRandom(seed);
   const found: Case[] = [];
@@ -54,13 +54,12 @@ function randomSpec(random: Random, buckle: Buckle) {
   };
 }
 
-/** Orders alone, as the door would hand them over. */
 export function randomOrders(seed: number, count: number): Order[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, (_, i) => randomOrder(random, i));
 }
 
-/** An order as the door would hand it over; every part that may be missing is missing now and then. */
+/** Every optional part is sometimes missing. */
 function randomOrder(random: Random, index: number): Order {
   const maybe = <T>(value: T): T | undefined => (random.uniform() < 0.5 ? value : undefined);
   const girth = between(random, 48, 96);
@@ -104,20 +103,13 @@ function randomOrder(random: Random, index: number): Order {
 
 const between = (random: Random, low: number, high: number): number => low + (high - low) * random.uniform();
 
-function pick<const T>(random: Random, from: readonly T[]): T {
-  return from[Math.floor(random.uniform() * from.length)] as T;
-}
-
-/** Spine to ring of the average horse [common practice, no source], and how far back the ring hangs on bars of 12 in. */
+/** Average spine to ring, and ring setback on 12 in bars [common practice, no source]. */
 const usual = {
   drops: { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 },
   fractions: [1, 7 / 8, 3 / 4, 5 / 8, 1 / 2],
 } as const;
 
-/**
- * Orders as they come in at a counter, of horses and saddles that go together, or the same with everything taped. A horse known by
- * its height has no tape from ring to ring, which would tell its girth as well.
- */
+/** Horse and saddle go together. A horse known by height has no ring-to-ring tape, which would reveal its girth. */
 export function likelyOrders(seed: number, count: number, { taped }: { taped: boolean }): Order[] {
   const random = seededRandom(seed);
   return Array.from({ length: count }, (_, i) => likelyOrder(random, taped, i));
@@ -141,7 +133,7 @@ function likelyOrder(random: Random, taped: boolean, index: number): Order {
     use: pick(random, ['roping', 'ranch', 'trail'] as const),
     horse: {
       heartGirth,
-      // The model's line backwards: girth in cm is 1.104 times the height and 15.7 more.
+      // Model: girth in cm = 1.104 height + 15.7.
       height: (girth - 15.7 / 2.54) / 1.104,
       elbowRoom: told(0.3, room),
       barrel: pick(random, [undefined, 'slab-sided', 'average', 'round'] as const),

@@ -1,4 +1,4 @@
-/** Invented orders as cuts of cord and as jobs of the bench, from a seed: the lengths and hours of a small shop. */
+/** Invented cuts and jobs of a small shop. */
 import type { Buyable, Cut, CuttingTask, PutUp } from '../../src/work/cutting/types.ts';
 import { seededRandom, type Random } from '../../src/math/random.ts';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
@@ -11,14 +11,17 @@ const accentColors = ['natural', 'black', 'rust', 'turquoise', 'sage'];
 const below = (random: Random, n: number): number => random.next() % n;
 const oneOf = <T>(random: Random, list: readonly T[]): T => list[below(random, list.length)]!;
 
-/** One continuous body cord in eighths, to the next whole inch: (n s + (n-1) 0.6 + 2 t)/12 feet and 15 %, s = L - 5, t = 2 n pi 0.2. */
+/**
+ * One continuous body cord, eighths: (n s + (n-1) 0.6 + 2 t)/12 feet and 15 %, s = L - 5, t = 2 n pi 0.2, up to a
+ * whole inch.
+ */
 function bodyCord(strands: number, inches: number): number {
   const tail = 2 * strands * Math.PI * 0.2;
   const feet = ((strands * (inches - 5) + (strands - 1) * 0.6 + 2 * tail) / 12) * 1.15;
   return Math.ceil(feet * 12) * 8;
 }
 
-/** Cuts of so many orders: a body cord in 8-ply, up to two accent cords in 2-ply; one order in ten is for two cinches. */
+/** A body cord in 8-ply, up to two accents in 2-ply; one order in ten is for two cinches. */
 export function randomCuts(orders: number, seed: number): Cut[] {
   const random = seededRandom(seed);
   return Array.from({ length: orders }, (_, i): Cut[] => {
@@ -41,7 +44,7 @@ export function randomCuts(orders: number, seed: number): Cut[] {
       order,
       color: accentColors[(first + k) % accentColors.length]!,
       ply: 2,
-      // 4.5 ft an inch of bar, a quarter inch a strand, half as much where there are two colors, to the whole inch.
+      // 4.5 ft per inch of bar, a quarter inch a strand, half for two colors, whole inches.
       length: Math.ceil(((4.5 * 12 * strands * 0.25) / Math.max(1, accents)) * 1) * 8,
       quantity,
     });
@@ -49,7 +52,7 @@ export function randomCuts(orders: number, seed: number): Cut[] {
   }).flat();
 }
 
-/** A shelf: remnants, whole skeins of 300 ft and spools of 600 ft in two dye lots a color, and more to be bought. */
+/** Remnants, 300 ft skeins and 600 ft spools in two dye lots, and more to buy. */
 export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHand' | 'buyable'> {
   const random = seededRandom(seed, 7);
   const materials = [
@@ -87,12 +90,12 @@ export function randomShelf(seed: number, fill: number): Pick<CuttingTask, 'onHa
   return { onHand, buyable };
 }
 
-/** Jobs of a shop on weekdays of eight hours: one to six hours each, half of them with a due day. */
+/** Eight-hour weekdays, jobs of one to six hours, half with a due day. */
 export function randomJobs(jobs: number, seed: number, benches: number): ScheduleTask {
   const random = seededRandom(seed, 11);
   const start = '2026-11-30';
   const dayAfter = (days: number): string => dayOf(dayNumber(start) + days);
-  // About 3.5 hours a job: so many calendar days until all benches are through.
+  // About 3.5 hours a job: calendar days for all.
   const through = Math.ceil(((jobs * 210) / (480 * benches)) * (7 / 5));
   return {
     days: { weekdays: [1, 2, 3, 4, 5], holidays: ['2026-12-25', '2027-01-01', '2027-07-04'] },

@@ -1,17 +1,17 @@
-/** What is drawn on the pages of a PDF, read back by PDF.js: paths with their corners in points from the upper left corner. */
+/** Paths on a PDF's pages by PDF.js, in points from the upper left. */
 import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 
 export type Point = readonly [x: number, y: number];
 
 export interface Drawn {
   readonly points: readonly Point[];
-  /** Of the pen when it was drawn. */
+  /** Of the pen. */
   readonly width: number;
-  /** Used as a window that cuts off what is drawn next. */
+  /** Cuts off what is drawn next. */
   readonly clips: boolean;
 }
 
-// PDF.js calls this of newer machines when it meets a font; without it the rest of a page would be left out.
+// PDF.js needs this newer method for fonts; without it the rest of a page is missing.
 const bare = ArrayBuffer.prototype as {
   transferToFixedLength?: (this: ArrayBuffer, length?: number) => ArrayBuffer;
 };
@@ -30,7 +30,6 @@ const times = ([a, b, c, d, e, f]: Matrix, [p, q, r, s, t, u]: Matrix): Matrix =
   b * t + d * u + f,
 ];
 
-/** The paths of every page. */
 export async function drawnOn(bytes: Uint8Array): Promise<Drawn[][]> {
   const { OPS } = await getResolvedPDFJS();
   const document = await getDocumentProxy(new Uint8Array(bytes));
@@ -61,7 +60,7 @@ export async function drawnOn(bytes: Uint8Array): Promise<Drawn[][]> {
   return pages;
 }
 
-/** How many numbers follow each command of a path: move, line, curve, quadratic curve, close. */
+/** Numbers each command takes: move, line, curve, quadratic curve, close. */
 const counts = [2, 2, 6, 4, 0];
 
 function cornersOf(path: ArrayLike<number>, [a, b, c, d, e, f]: Matrix): Point[] {

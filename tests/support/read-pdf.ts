@@ -1,23 +1,22 @@
-/** PDF files read back by PDF.js, which had no part in making them: page sizes, and every text with its place. */
+/** PDFs read back by PDF.js, independent of our printer. */
 import { getDocumentProxy } from 'unpdf';
 
 export interface Item {
   readonly text: string;
-  /** Points from the left edge, and from the upper edge down to the line the letters stand on. */
+  /** Points from the left edge; from the top down to the baseline. */
   readonly x: number;
   readonly y: number;
   readonly width: number;
-  /** Size of the letters. */
+  /** Of the letters. */
   readonly size: number;
 }
 
 export interface ReadPage {
   readonly width: number;
   readonly height: number;
-  /** In the order of the file. */
   readonly items: readonly Item[];
   readonly annotations: number;
-  /** What stands on it by kind, in the order of reading; of a figure what it shows. */
+  /** Figures give their alternative text. */
   readonly roles: readonly string[];
 }
 
@@ -26,14 +25,14 @@ export interface ReadPdf {
   readonly info: Readonly<Record<string, unknown>>;
   readonly fonts: readonly string[];
   readonly scripts: unknown;
-  /** What it says of itself to programs that read aloud. */
+  /** For programs that read aloud. */
   readonly marked: boolean;
   readonly language: unknown;
 }
 
 type Proxy = Awaited<ReturnType<typeof getDocumentProxy>>;
 
-/** Everything a reader could see. Throws when the file is no PDF. */
+/** @throws when it is no PDF */
 export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const document = await getDocumentProxy(new Uint8Array(bytes));
   const pages: ReadPage[] = [];
@@ -82,7 +81,7 @@ function rolesOf(branch: Branch | null): string[] {
   return [...own, ...(branch.children ?? []).flatMap(rolesOf)];
 }
 
-/** A text that stays the same as long as the papers do: one line for each line of a page. */
+/** One line for each line of a page. */
 export async function textOfPdf(bytes: Uint8Array): Promise<string> {
   const { pages } = await readPdf(bytes);
   return pages
@@ -94,7 +93,7 @@ export async function textOfPdf(bytes: Uint8Array): Promise<string> {
     .concat('\n');
 }
 
-/** Items that stand on one line, from left to right, lines from the top down. */
+/** Left to right, from the top. */
 export function linesOf(items: readonly Item[]): Item[][] {
   const lines: Item[][] = [];
   for (const item of [...items].sort((a, b) => a.y - b.y)) {

@@ -1,4 +1,4 @@
-/** Reads an SVG file back, by a parser that takes nothing but well-formed XML and another for its paths. */
+/** Reads SVG with a strict XML parser and a path parser. */
 import { SaxesParser } from 'saxes';
 import { makeAbsolute, parseSVG } from 'svg-path-parser';
 
@@ -7,20 +7,20 @@ type Point = readonly [x: number, y: number];
 export interface SvgElement {
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
-  /** Names of the layers around it, the outermost first. */
+  /** Layers around it, outermost first. */
   readonly layers: readonly string[];
   text: string;
 }
 
 export interface Svg {
   readonly elements: readonly SvgElement[];
-  /** Width and height with their unit, as they stand in the file. */
+  /** With unit, as written. */
   readonly size: readonly [string, string];
   readonly viewBox: readonly number[];
   readonly scale: number;
 }
 
-/** The elements of a file in order. Throws unless it is well-formed. */
+/** @throws unless it is well-formed */
 export function readSvg(text: string): Svg {
   const parser = new SaxesParser({ xmlns: true });
   const elements: SvgElement[] = [];
@@ -50,11 +50,11 @@ export function readSvg(text: string): Svg {
   };
 }
 
-/** Elements of a layer, wherever it is. */
+/** At any depth. */
 export const inLayer = (svg: Svg, ...layers: readonly string[]): SvgElement[] =>
   svg.elements.filter((each) => layers.every((layer) => each.layers.includes(layer)));
 
-/** Corners of a path, in the file's unit. */
+/** In the file's unit. */
 export function cornersOf({ attributes }: SvgElement): Point[] {
   const commands = makeAbsolute(parseSVG(attributes['d']!));
   return commands.flatMap((command) =>

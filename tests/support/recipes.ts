@@ -1,7 +1,7 @@
-/** Recipes of docs/scripts.md: files to save and commands to type, section by section, run by a real shell. */
-import { spawnSync } from 'node:child_process';
+/** Recipes of docs/scripts.md: files to save and commands for a real shell. */
 import fs from 'node:fs';
 import path from 'node:path';
+import { said } from './shells.ts';
 import { surroundings } from './start.ts';
 
 export interface FileStep {
@@ -13,7 +13,7 @@ export interface CommandStep {
   readonly kind: 'command';
   readonly command: string;
   readonly output: string;
-  /** Lines of the document that the output takes: from, and up to but without. */
+  /** In the document: from, and up to but without. */
   readonly lines: readonly [from: number, to: number];
 }
 export interface Recipe {
@@ -21,10 +21,10 @@ export interface Recipe {
   readonly steps: readonly (FileStep | CommandStep)[];
 }
 
-/** Tools that a machine may lack. */
+/** A machine may lack these. */
 const tools = ['jq', 'make', 'awk', 'envsubst', 'python3'];
 
-/** Sections with something in them to run. A block is a file when the text before it ends with a name: "... `name`:", or names it in words. */
+/** A block is a file when the text before it ends with "... `name`:", or names it in words. */
 export function recipesIn(markdown: string): Recipe[] {
   const lines = markdown.split('\n');
   const recipes: { title: string; steps: (FileStep | CommandStep)[] }[] = [];
@@ -64,33 +64,22 @@ function commandsIn(lines: readonly string[], from: number, to: number): Command
 
 const textOf = (step: FileStep | CommandStep): string => (step.kind === 'file' ? step.text : step.command);
 
-/** Tools a recipe needs, of those that may be lacking. */
 export function toolsOf({ steps }: Recipe): string[] {
   const text = steps.map(textOf).join('\n');
   return tools.filter((tool) => new RegExp(`(?:^|[|;&{(])\\s*${tool} `, 'm').test(text));
 }
 
-/** Commands of the program that a recipe uses. */
 export const commandsOf = ({ steps }: Recipe): string[] => [
   ...new Set(
     steps.flatMap((step) => [...textOf(step).matchAll(/\bcinchwright ([a-z]+)/g)].map(([, name]) => name!)),
   ),
 ];
 
-/** What a terminal shows of a command: both streams. The program is the built one. */
+/** Both streams, from the built program. */
 export function typed(command: string, cwd: string): string {
-  const { stdout, error } = spawnSync('sh', ['-c', `exec 2>&1; ${command}`], {
-    cwd,
-    encoding: 'utf8',
-    input: '',
-    timeout: 100_000,
-    env: surroundings({ HOME: cwd, LC_ALL: 'C.UTF-8' }),
-  });
-  if (error !== undefined) throw error;
-  return stdout;
+  return said('sh', ['-c', `exec 2>&1; ${command}`], { cwd, env: surroundings() }).stdout;
 }
 
-/** Puts a file of a recipe in place. */
 export function save({ name, text }: FileStep, cwd: string): void {
   fs.mkdirSync(path.dirname(path.join(cwd, name)), { recursive: true });
   fs.writeFileSync(path.join(cwd, name), text);

@@ -1,11 +1,10 @@
-/** Starts a rule: its first text, which fails until its author has filled it in, and its place in the registry. */
+/** Starts a rule that fails until filled in, and registers it. */
 import fs from 'node:fs';
 import path from 'node:path';
 
-/** "pad-thickness" is padThickness. */
 const camel = (name: string): string => name.replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
 
-/** The whole shape with nothing said: tests/project/lists.test.ts refuses every empty part. */
+/** tests/project/lists.test.ts refuses every empty part. */
 const ruleStart = (name: string, version: string): string => `/** ? */
 import { rule } from './rule.ts';
 
@@ -25,7 +24,7 @@ export const ${camel(name)} = rule({
 });
 `;
 
-/** The registry with a rule more, which is asked last. */
+/** The new rule is asked last. */
 function registryWith(registry: string, name: string): string {
   const lines = registry.split('\n');
   const after = lines.findIndex((line) => (/^import .*'\.\/(.*)\.ts'/.exec(line)?.[1] ?? '') > name);
@@ -34,7 +33,7 @@ function registryWith(registry: string, name: string): string {
   return imported.replace(/\n\];/, `\n  ${camel(name)},\n];`);
 }
 
-/** Writes a rule of the project in `root`, and registers it. What kept it from that, or undefined. */
+/** Gives what prevented it, or undefined. */
 export function startRule(name: string, root: string): string | undefined {
   const at = (file: string): string => path.join(root, 'src', 'rules', `${file}.ts`);
   if (!/^[a-z]+(?:-[a-z]+)*$/.test(name)) return 'name it: npm run new-rule pad-thickness';

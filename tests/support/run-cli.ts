@@ -1,17 +1,17 @@
-/** Runs the program in the process of the tests, on a machine made of strings and a real directory. */
+/** Runs the program in the test's process, on streams of strings and a real directory. */
+import fs from 'node:fs';
 import path from 'node:path';
 import { makeFolder, standsAt, readUpTo, replaceFile } from '../../src/cli/files.ts';
 import type { CliIo } from '../../src/cli/io.ts';
 import { runCli } from '../../src/cli/run.ts';
 
 export interface Machine {
-  /** What is piped in; a terminal with nobody typing when left out. */
+  /** Without it, a terminal where nobody types. */
   readonly stdin?: string | Buffer;
   readonly env?: Readonly<Record<string, string>>;
   readonly cwd?: string;
-  /** Columns of a terminal to print to; a pipe when left out. */
+  /** Of a terminal; without it, a pipe. */
   readonly columns?: number;
-  /** Anything else the machine should do otherwise. */
   readonly io?: Partial<CliIo>;
 }
 
@@ -19,16 +19,18 @@ export interface Ran {
   readonly code: number;
   readonly stdout: string;
   readonly stderr: string;
-  /** What came to standard output and is no text. */
+  /** Standard output that is no text. */
   readonly bytes: Buffer;
 }
 
-/** The day it is in every test, on the machine of strings and for programs that are started: no output may depend on the real one. */
+/** In every test, also for started programs: no output may depend on the real day. */
 export const today = '2026-11-20';
 
 export const repo = new URL('../..', import.meta.url).pathname;
 
-/** Exit code and output of one command line. */
+/** A file of the repository. */
+export const repoText = (file: string): string => fs.readFileSync(path.join(repo, file), 'utf8');
+
 export async function run(args: readonly string[], machine: Machine = {}): Promise<Ran> {
   let stdout = '';
   let stderr = '';
@@ -46,7 +48,7 @@ export async function run(args: readonly string[], machine: Machine = {}): Promi
     },
     ...machine.io,
   });
-  // Not listed among the keys: most runs write no bytes, and are compared as they are.
+  // Not enumerable: runs are compared whole, and most write no bytes.
   return Object.defineProperty({ code, stdout, stderr }, 'bytes', { value: bytes }) as Ran;
 }
 
@@ -78,7 +80,7 @@ function machineOf({
   };
 }
 
-/** As a pipe hands it over: in parts that end anywhere. */
+/** In parts that end anywhere, as from a pipe. */
 async function* inParts(bytes: Buffer): AsyncGenerator<Buffer> {
   const part = 1013;
   for (let at = 0; at < bytes.length; at += part) yield await Promise.resolve(bytes.subarray(at, at + part));

@@ -1,11 +1,11 @@
-/** Orders as they can be said, each beside what an order file would have instead. */
+/** Orders as people say them, with the order file's values. */
 import fc from 'fast-check';
 import type { Block } from '../../src/yaml/tree.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 
 export const buckles = defaultShop.buckles.map(({ id }) => id);
 
-/** What is said, the path of its key, and what a file has there. After `ends` a comma is needed: more of it might follow. */
+/** With `ends`, a comma must follow: more could belong to it. */
 interface Phrase {
   readonly words: string;
   readonly path: string;
@@ -39,7 +39,7 @@ const parts: Readonly<Record<string, Said>> = {
   buckle: Object.fromEntries(buckles.map((id) => [`${id} buckle`, id])),
 };
 
-/** Parts of a cinch in any order behind the word for whose it is. */
+/** In any order, after the word for whose it is. */
 const cinch = (path: string, word: string): fc.Arbitrary<Phrase> =>
   fc
     .shuffledSubarray(Object.keys(parts), { minLength: 1 })
@@ -95,7 +95,6 @@ interface Drawn {
   readonly written: Block;
 }
 
-/** A line, and the same order as a file has it. */
 export const sayable: fc.Arbitrary<Drawn> = fc
   .record(phrases, { requiredKeys: ['height', 'rigging'] })
   .chain((drawn) => {

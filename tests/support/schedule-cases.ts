@@ -1,24 +1,22 @@
-/** Small schedules for tests, and the fewest late jobs: found by trying every order on every bench, and by HiGHS. */
+/** Small schedules, and the fewest late jobs by trying all and by HiGHS. */
 import fc from 'fast-check';
-import loadHighs from 'highs';
 import type { Job, ScheduleTask } from '../../src/work/schedule/types.ts';
 import { dayNumber, dayOf } from '../../src/units/days.ts';
+import { optimum } from './highs.ts';
 
 export const start = '2026-11-30';
 const everyDay = { weekdays: [1, 2, 3, 4, 5, 6, 7], holidays: [] };
 
-/** The day so many days after the start. */
 export const dayAfter = (days: number): string => dayOf(dayNumber(start) + days);
 
 export interface Sketch {
   readonly minutes: number;
-  /** Days after the start, -1 the day before it; undefined without one. */
+  /** Days after the start, -1 the day before. */
   readonly due: number | undefined;
-  /** Days after the start before which it cannot begin. */
+  /** Days after the start. */
   readonly from?: number;
 }
 
-/** Jobs of up to some days. */
 export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
   fc.array(
     fc.record({
@@ -28,7 +26,7 @@ export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
     { minLength: 1, maxLength: jobs },
   );
 
-/** A task that works on all days. */
+/** Works on all days. */
 export function taskOf(
   jobs: readonly Sketch[],
   benches: readonly number[],
@@ -48,13 +46,13 @@ export function taskOf(
   };
 }
 
-/** Work a bench does in so many days from the start, a Monday. */
+/** Minutes a bench works in days from the start, a Monday. */
 function gone(minutesADay: number, weekdays: readonly number[] | undefined, days: number): number {
   const worked = Array.from({ length: days }, (_, day) => (day % 7) + 1);
   return minutesADay * worked.filter((weekday) => weekdays?.includes(weekday) ?? true).length;
 }
 
-/** Fewest late jobs by trying every bench for every job and every order on it. */
+/** Tries every job on every bench in every order. */
 export function fewestLate(
   jobs: readonly Sketch[],
   benches: readonly number[],
@@ -80,10 +78,7 @@ export function fewestLate(
   return fewest;
 }
 
-// Its types describe the CommonJS build, where the loader is called default.
-const highs = await (loadHighs as unknown as typeof loadHighs.default)();
-
-/** Fewest late jobs as an integer programme for HiGHS: on a bench, what is due by a day and on time fits into the days until then. */
+/** An integer program: a bench's jobs on time fit into the days until each due day. */
 export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly number[]): number {
   const name = (job: number, bench: number): string => `x${job}_${bench}`;
   const names = jobs.flatMap((_, i) => benches.map((__, b) => name(i, b)));
@@ -101,7 +96,5 @@ export function fewestLateByHighs(jobs: readonly Sketch[], benches: readonly num
     ...rows.map((row, i) => ` c${i}: ${row}`),
     `Binary\n ${names.join(' ')}\nEnd`,
   ].join('\n');
-  const solved = highs.solve(text, { mip_rel_gap: 0, mip_abs_gap: 0.5 });
-  if (solved.Status !== 'Optimal') throw new Error(`HiGHS says ${solved.Status}`);
-  return jobs.length - Math.round(solved.ObjectiveValue);
+  return jobs.length - optimum(text);
 }

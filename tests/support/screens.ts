@@ -1,4 +1,4 @@
-/** What a command prints, for tests that look at text: a result becomes its sheet, a sheet becomes text. */
+/** What a command prints, as text. */
 import { askSheets } from '../../src/views/ask-sheet.ts';
 import type { AskedOrder } from '../../src/words/about-ask.ts';
 import { checkSheet } from '../../src/views/check-sheet.ts';
@@ -6,6 +6,7 @@ import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { screenOf } from '../../src/pages/sheet-screen.ts';
 import { tableLines } from '../../src/pages/sheet-table.ts';
 import { unreadSheet, type Sheet } from '../../src/pages/sheet.ts';
+import { columns } from '../../src/units/width.ts';
 import { sizeSheet } from '../../src/views/size-sheet.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, SizeResult } from '../../src/words/types.ts';
@@ -26,7 +27,6 @@ const sizes = (results: readonly SizeResult[], options: Some): Sheet[] =>
 const checks = (results: readonly CheckResult[], options: Some): Sheet[] =>
   results.map((result) => (result.ok ? checkSheet(result, full(options)) : unreadSheet(result)));
 
-/** Any sheets as the screen shows them. */
 export const sheetText = (sheets: readonly Sheet[], options: Some): string =>
   screenOf(sheets, full(options), tableLines);
 
@@ -40,3 +40,8 @@ export const checkMarkdown = (results: readonly CheckResult[], options: Some): s
   sheetsMarkdown(checks(results, options));
 export const askScreen = (results: readonly AskedOrder[], options: Some): string =>
   sheetText(askSheets(results, options.units), options);
+
+export const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+
+/** Columns of the widest line. */
+export const widest = (text: string): number => Math.max(...text.split('\n').map(columns));

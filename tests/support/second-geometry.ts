@@ -1,4 +1,4 @@
-/** The gaps between a cinch and the elbow, reckoned a second time, and how often chance leaves them wide enough. */
+/** Gaps between cinch and elbow computed a second way, and how often chance leaves enough. */
 import { Point, Segment } from '@flatten-js/core';
 import {
   asTold,
@@ -15,21 +15,21 @@ import {
 
 export type { PlainCinch, PlainHorse } from './second-lines.ts';
 
-/** Inches between each front and the elbow line; below 0 they overlap. */
+/** Inches to the elbow line; below 0 they overlap. */
 export interface Gaps {
   readonly skin: number;
   readonly muscle: number;
   readonly frame: number;
 }
 
-/** The least distance between two lines that do not cross. */
+/** Least distance of lines that do not cross. */
 type Least = (one: Line, other: Line) => number;
 
-/** How far a line lies forward of the elbow line where it does so most; below 0 when it stays behind. */
+/** The most a line is forward of the elbow line; below 0 when behind. */
 function overlapOf(line: Line, elbow: Line): number {
   const low = Math.max(line[0]!.s, elbow[0]!.s);
   const high = Math.min(line.at(-1)!.s, elbow.at(-1)!.s);
-  // Both lines are straight between corners, so the overlap is greatest at a corner or an end of one of them.
+  // Straight lines: the most is at a corner or an end.
   let most = -Infinity;
   const compare = (s: number): void => {
     if (s >= low && s <= high) most = Math.max(most, xAt(line, s) - xAt(elbow, s));
@@ -53,13 +53,11 @@ const gapsOf = ({ elbow, skin, cordsAbove, frame }: Side, least: Least): Gaps =>
 const segmentsOf = (line: Line): Segment[] =>
   line.slice(1).map((to, i) => new Segment(new Point(line[i]!.x, line[i]!.s), new Point(to.x, to.s)));
 
-/** As a geometry library finds it. */
 function leastByLibrary(one: Line, other: Line): number {
   const others = segmentsOf(other);
   return Math.min(...segmentsOf(one).flatMap((a) => others.map((b) => a.distanceTo(b)[0])));
 }
 
-/** The square of the distance between a place and a straight piece. */
 function squareToPiece(place: Place, from: Place, to: Place): number {
   const [dx, ds] = [to.x - from.x, to.s - from.s];
   const along = ((place.x - from.x) * dx + (place.s - from.s) * ds) / (dx * dx + ds * ds);
@@ -67,7 +65,7 @@ function squareToPiece(place: Place, from: Place, to: Place): number {
   return (place.x - from.x - held * dx) ** 2 + (place.s - from.s - held * ds) ** 2;
 }
 
-/** From the corners of one line to the pieces of another; loops, because every draw comes through here. */
+/** From corners to pieces; loops, because every draw runs this. */
 function leastSquare(corners: Line, pieces: Line): number {
   let least = Infinity;
   for (const corner of corners)
@@ -76,27 +74,27 @@ function leastSquare(corners: Line, pieces: Line): number {
   return least;
 }
 
-/** Of two lines that do not cross, one has a corner or an end where they are nearest. */
+/** Lines that do not cross are nearest at a corner or an end. */
 const leastByHand: Least = (one, other) =>
   Math.sqrt(Math.min(leastSquare(one, other), leastSquare(other, one)));
 
-/** Gaps of the skin front, the muscle front and the frame alone, with distances of the library. */
+/** By the library. */
 export function secondGeometry(horse: PlainHorse, cinch: PlainCinch): Gaps {
   return gapsOf(sideOf(horse, cinch, asTold), leastByLibrary);
 }
 
-/** The same with plain arithmetic, which is fast enough for many draws. */
+/** By hand, fast enough for many draws. */
 export function gapsByHand(horse: PlainHorse, cinch: PlainCinch, chance = asTold): Gaps {
   return gapsOf(sideOf(horse, cinch, chance), leastByHand);
 }
 
-/** Whether both fronts stay far enough from the elbow; how far is told by the horse as it was told, not as drawn. */
+/** Whether both fronts keep their distance, by the horse as told, not as drawn. */
 export function clears(horse: PlainHorse, cinch: PlainCinch, chance: Chance): boolean {
   const { skin, muscle } = gapsByHand(horse, cinch, chance);
   return skin >= horse.girth / usualGirth && muscle >= 0;
 }
 
-/** Evenly spread numbers between 0 and 1, both left out: the generator known as mulberry32. */
+/** Uniform, strictly between 0 and 1: the generator mulberry32. */
 function evenly(seed: number): () => number {
   let state = seed | 0;
   return () => {
@@ -107,7 +105,7 @@ function evenly(seed: number): () => number {
   };
 }
 
-/** Two independent standard normal numbers at a time, after Box and Muller. */
+/** Two standard normals, after Box and Muller. */
 function normalPair(next: () => number): [number, number] {
   const radius = Math.sqrt(-2 * Math.log(next()));
   const angle = 2 * Math.PI * next();
@@ -126,15 +124,14 @@ function drawChance(next: () => number, times: number): Chance {
   return { girth, elbow, setBack, ringPlace, ringStation, push, strand, opening };
 }
 
-/** How the horses are drawn. */
 export interface Draws {
   readonly draws: number;
   readonly seed: number;
-  /** What all standard deviations are multiplied by; 1 when not given. */
+  /** Multiplies all standard deviations; 1 by default. */
   readonly spreadTimes?: number;
 }
 
-/** The part of drawn horses that a finished cinch clears; the same seed draws the same chances for every horse. */
+/** Share of drawn horses it clears; a seed draws the same chances for every horse. */
 export function shareThatClears(horse: PlainHorse, cinch: PlainCinch, how: Draws): number {
   const { draws, seed, spreadTimes = 1 } = how;
   const next = evenly(seed);

@@ -1,14 +1,14 @@
-/** A horse's unrolled side and a cinch upon it, as lines: a second reckoning for the tests, which shares nothing with the program. */
+/** A horse's unrolled side and its cinch as lines, computed without the program's code. */
 
-/** What is known of a horse and its saddle, in inches. */
+/** Inches. */
 export interface PlainHorse {
   readonly girth: number;
   /** Only when taped. */
   readonly elbowRoom?: number | undefined;
   readonly setBack: number;
-  /** Only when taped; it goes before a drop. */
+  /** Only when taped; overrides the drop. */
   readonly ringToRing?: number | undefined;
-  /** Only when measured; it goes before the usual one of the style. */
+  /** Only when measured; overrides the style's. */
   readonly ringDrop?: number | undefined;
   readonly style?: 'ring' | 'flat-plate' | 'in-skirt' | 'dropped' | undefined;
   readonly round: boolean;
@@ -17,7 +17,7 @@ export interface PlainHorse {
   readonly setBackMeasured: boolean;
 }
 
-/** A finished cinch, in inches. */
+/** Finished, in inches. */
 export interface PlainCinch {
   readonly style: 'straight' | 'roper';
   readonly strands: number;
@@ -26,11 +26,11 @@ export interface PlainCinch {
   readonly frameWidth: number;
   readonly frameHeight: number;
   readonly length: number;
-  /** Inches below the low edge of the buckle where a roper begins to widen; a straight one has no use for it. */
+  /** Inches below the buckle's low edge where a roper widens. */
   readonly flareStart: number;
 }
 
-/** How far each uncertain number is from what was told or supposed, in standard deviations. */
+/** In standard deviations from what was told or assumed. */
 export interface Chance {
   readonly girth: number;
   readonly elbow: number;
@@ -42,26 +42,25 @@ export interface Chance {
   readonly opening: number;
 }
 
-/** A place on the unrolled side: inches forward of the girth groove, inches up from the chest midline. */
+/** On the unrolled side: inches forward of the groove, and up from the chest midline. */
 export interface Place {
   readonly x: number;
   readonly s: number;
 }
 
-/** Corners from the lowest up, no two at the same station. */
+/** From the lowest up, no two at one station. */
 export type Line = readonly Place[];
 
-/** The lines that gaps are taken between. */
 export interface Side {
   readonly elbow: Line;
-  /** Leading edge of the cords where the skin wrinkles, below the muscle. */
+  /** Cords below the muscle, where the skin wrinkles. */
   readonly skin: Line;
-  /** Leading edge of the cords above that; none when the buckle hangs lower. */
+  /** Cords above that; none when the buckle hangs lower. */
   readonly cordsAbove: Line | undefined;
   readonly frame: Line;
 }
 
-/** A horse after chance has had its say. */
+/** After chance. */
 interface Drawn {
   readonly girth: number;
   readonly k: number;
@@ -72,12 +71,12 @@ interface Drawn {
   readonly opening: number;
 }
 
-/** Girth of the horse that the model's lengths are written for. */
+/** The model's lengths are for this girth. */
 export const usualGirth = 72;
 const elbowCorners = { low: 3, high: 7, slope: 1, opening: 0.1 };
 const usualDrop = { ring: 14, 'flat-plate': 14.5, 'in-skirt': 16, dropped: 17 };
 const strandWidth = 0.25;
-/** Standard deviations, in inches but for the opening and the strand, which is a part of its width. */
+/** Inches; the opening in its own unit, the strand as a part of its width. */
 const spread = {
   girth: { taped: 0.5, fromHeight: 8.31 / 2.54 },
   elbow: { taped: 0.25, usual: 0.5 },
@@ -89,7 +88,7 @@ const spread = {
   opening: 0.15,
 };
 
-/** Nothing differs from what was told. */
+/** All as told. */
 export const asTold: Chance = {
   girth: 0,
   elbow: 0,
@@ -101,7 +100,6 @@ export const asTold: Chance = {
   opening: 0,
 };
 
-/** How far up the side the ring hangs. */
 function ringStationOf(horse: PlainHorse, girth: number, chance: number): number {
   const { ringToRing, ringDrop, style = 'ring' } = horse;
   if (ringToRing !== undefined) return ringToRing / 2 + chance * spread.ringStation.ringToRing;
@@ -109,7 +107,7 @@ function ringStationOf(horse: PlainHorse, girth: number, chance: number): number
   return girth / 2 - usualDrop[style] * (girth / usualGirth) + chance * spread.ringStation.usualDrop;
 }
 
-/** The elbow carries the ring with it: the saddle sits where the shoulder lets it. */
+/** The elbow moves the ring: the saddle sits where the shoulder lets it. */
 function drawHorse(horse: PlainHorse, chance: Chance): Drawn {
   const girth =
     horse.girth + chance.girth * (horse.girthTaped ? spread.girth.taped : spread.girth.fromHeight);
@@ -132,7 +130,7 @@ function drawHorse(horse: PlainHorse, chance: Chance): Drawn {
   };
 }
 
-/** From the midline back to the elbow, up behind it, then forward along the shoulder. */
+/** From the midline to the elbow, up behind it, then along the shoulder. */
 function elbowLine({ girth, k, elbow, opening }: Drawn): Line {
   const { low, high, slope } = elbowCorners;
   const top = girth / 2;
@@ -144,7 +142,6 @@ function elbowLine({ girth, k, elbow, opening }: Drawn): Line {
   ];
 }
 
-/** Where a line is at a station that it reaches. */
 export function xAt(line: Line, s: number): number {
   const above = line.findIndex((place, i) => i > 0 && place.s >= s);
   const [from, to] = [line[above - 1], line[above]];
@@ -152,14 +149,13 @@ export function xAt(line: Line, s: number): number {
   return from.x + ((to.x - from.x) * (s - from.s)) / (to.s - from.s);
 }
 
-/** The part of a line between two stations that it reaches. */
 const cut = (line: Line, from: number, to: number): Line => [
   { x: xAt(line, from), s: from },
   ...line.filter(({ s }) => s > from && s < to),
   { x: xAt(line, to), s: to },
 ];
 
-/** Widths of the cords by station, as far below the midline as they would go on. */
+/** By station, extended below the midline. */
 function unboundedWidths(cinch: PlainCinch, low: number, strand: number): Line {
   const { strands, layers, barWidth, flareStart } = cinch;
   const full = strands * strandWidth * strand;
@@ -177,19 +173,16 @@ function unboundedWidths(cinch: PlainCinch, low: number, strand: number): Line {
     { x: full, s: Math.min(0, flare - 3) - 1 },
     { x: full, s: flare - 3 },
     { x: pinched, s: flare },
-    // Where the flare begins at the bar, there is no pinched length.
+    // A flare that starts at the bar leaves no narrow length.
     ...(flareStart > 0 ? [{ x: pinched, s: low }] : []),
   ];
 }
 
-/**
- * Lays a cinch on a side.
- * @throws RangeError when the buckle would hang below the midline, of which the model says nothing
- */
+/** @throws RangeError when the buckle hangs below the midline, where the model ends */
 export function sideOf(horse: PlainHorse, cinch: PlainCinch, chance: Chance): Side {
   const drawn = drawHorse(horse, chance);
   const { frameHeight, frameWidth, length } = cinch;
-  // A finished cinch stretches by an inch.
+  // It stretches by an inch.
   const low = (length + 1) / 2 - frameHeight;
   if (low <= 0) throw new RangeError(`the buckle begins ${low} in up from the midline`);
   const lean = drawn.ringX / drawn.ringStation + drawn.push / (drawn.girth / 4);

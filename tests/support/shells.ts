@@ -1,8 +1,8 @@
-/** Shells and small tools of the machine: whether they are there, and what they say. What is not there is told, not passed over. */
+/** Shells and tools of the machine, and what they print. */
 import { spawnSync } from 'node:child_process';
 import { repo } from './run-cli.ts';
 
-/** Whether a program is installed; says so on standard error when it is not, since tests of it are then left out. */
+/** Missing ones are named on standard error: their tests are left out. */
 export function installed(program: string): boolean {
   const { error } = spawnSync(program, ['--version'], { stdio: 'ignore', timeout: 20_000 });
   const there = (error as NodeJS.ErrnoException | undefined)?.code !== 'ENOENT';
@@ -22,7 +22,6 @@ interface How {
   readonly env?: Readonly<Record<string, string>>;
 }
 
-/** What a program says to these arguments. */
 export function said(
   program: string,
   args: readonly string[],
@@ -32,7 +31,7 @@ export function said(
     cwd,
     input: stdin,
     encoding: 'utf8',
-    timeout: 50_000,
+    timeout: 100_000,
     env: { PATH: process.env['PATH'], HOME: cwd, LC_ALL: 'C.UTF-8', ...env },
   });
   if (error !== undefined) throw error;

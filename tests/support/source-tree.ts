@@ -1,11 +1,11 @@
-/** The source files as the compiler sees them: what they import, and which globals they touch. */
+/** The source files and their imports, as the compiler reads them. */
 import fs from 'node:fs';
 import path from 'node:path';
 import ts from 'typescript';
 import { repo } from './run-cli.ts';
 
 export interface SourceFile {
-  /** From src/, with forward slashes. */
+  /** From src/, forward slashes. */
   readonly name: string;
   readonly text: string;
   readonly ast: ts.SourceFile;
@@ -13,7 +13,7 @@ export interface SourceFile {
 
 export interface Import {
   readonly from: string;
-  /** As written for a package; from src/ for a file. */
+  /** A package as written; a file from src/. */
   readonly to: string;
   readonly isPackage: boolean;
   /** Gone when the program runs. */
@@ -21,7 +21,7 @@ export interface Import {
   readonly names: readonly string[];
 }
 
-/** All files below a directory of the repository, sorted. */
+/** Relative to the repository, sorted. */
 export function filesBelow(dir: string): string[] {
   return fs
     .readdirSync(path.join(repo, dir), { recursive: true, withFileTypes: true })
@@ -30,7 +30,6 @@ export function filesBelow(dir: string): string[] {
     .sort();
 }
 
-/** Every TypeScript file of src/. */
 export const sourceFiles: readonly SourceFile[] = filesBelow('src')
   .filter((file) => file.endsWith('.ts'))
   .map((file) => {
@@ -39,7 +38,6 @@ export const sourceFiles: readonly SourceFile[] = filesBelow('src')
     return { name: file.slice('src/'.length), text, ast };
   });
 
-/** Visits every node below one. */
 export function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
   visit(node);
   node.forEachChild((child) => {
@@ -47,7 +45,7 @@ export function walk(node: ts.Node, visit: (node: ts.Node) => void): void {
   });
 }
 
-/** Imports of a file: static, re-exported, dynamic, and `import('...')` in types. */
+/** Static, re-exported, dynamic, and `import('...')` in types. */
 export function importsOf({ name, ast }: SourceFile): Import[] {
   const found: Import[] = [];
   const add = (node: ts.Node | undefined, typeOnly: boolean, names: readonly string[] = []): void => {
@@ -72,7 +70,7 @@ export function importsOf({ name, ast }: SourceFile): Import[] {
 const isTypeClause = (clause: ts.ImportClause | undefined): boolean =>
   clause?.phaseModifier === ts.SyntaxKind.TypeKeyword;
 
-/** Values a clause brings in; names marked `type` are left out. */
+/** Without names marked `type`. */
 function namesOf(clause: ts.ImportClause | undefined): string[] {
   if (clause === undefined) return ['side effect'];
   const bindings = clause.namedBindings;

@@ -1,4 +1,4 @@
-/** Starts the built program as a shell would, in a process of its own. */
+/** Starts the built program in its own process. */
 import { execFileSync, spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
 import path from 'node:path';
 import { repo } from './run-cli.ts';
@@ -14,17 +14,15 @@ export interface Start {
   readonly stdin?: string;
   readonly env?: Readonly<Record<string, string>>;
   readonly cwd?: string;
-  /** Another copy of the program. */
   readonly program?: string;
 }
 
-/** The program as it is started from a shell. */
 export const installed = path.join(repo, 'bin', 'cinchwright');
 const fixedDay = path.join(repo, 'tests', 'support', 'fixed-day.cjs');
 
 /**
- * The environment of a program that tests start, with `cinchwright` to be found in it. Nothing of ours comes into it but the path, and
- * the real day does not either. Tests have no other way to the program, so none can be made that holds on one day only.
+ * For programs that tests start, with `cinchwright` on the path and a fixed day. Tests have no other way to the
+ * built program.
  */
 export function surroundings(env: Readonly<Record<string, string>> = {}): Record<string, string> {
   const folders = [path.dirname(installed), path.dirname(process.execPath), process.env['PATH'] ?? ''];
@@ -32,7 +30,7 @@ export function surroundings(env: Readonly<Record<string, string>> = {}): Record
   return { PATH: folders.join(path.delimiter), ...env, NODE_OPTIONS: options.join(' ').trim() };
 }
 
-/** Starts bin/cinchwright and leaves it running; `npm run build` must have run. */
+/** Leaves it running; needs `npm run build`. */
 export function launch(
   args: readonly string[],
   { env, cwd = repo, program = installed }: Pick<Start, 'env' | 'cwd' | 'program'> = {},
@@ -40,12 +38,11 @@ export function launch(
   return spawn(process.execPath, [program, ...args], { cwd, env: surroundings(env) });
 }
 
-/** A pipe with a name, which Node cannot make. */
+/** A named pipe, which Node cannot make. */
 export function makePipe(name: string, cwd: string): void {
   execFileSync('bash', ['-c', 'mkfifo "$0"', name], { cwd });
 }
 
-/** Runs it to its end. */
 export function start(args: readonly string[], how: Start = {}): Promise<Started> {
   const { stdin } = how;
   return new Promise((resolve, reject) => {
@@ -62,7 +59,7 @@ export function start(args: readonly string[], how: Start = {}): Promise<Started
     child.on('close', (code, signal) => {
       resolve({ code, signal, stdout, stderr });
     });
-    child.stdin.on('error', () => undefined); // a program that does not read its input may end before it is written
+    child.stdin.on('error', () => undefined); // it may end without reading its input
     child.stdin.end(stdin ?? '');
   });
 }

@@ -1,4 +1,4 @@
-/** Types of what we ask of the parser: it brings none. */
+/** The parser has no types. */
 declare module 'svg-path-parser' {
   type Command =
     | { readonly code: 'M' | 'L'; readonly x: number; readonly y: number }

@@ -1,4 +1,4 @@
-/** A terminal made of streams, at which somebody types; and a real one, where the system has a program that makes them. */
+/** A terminal of streams with typed keys; and a real one, where there is one. */
 import { spawn } from 'node:child_process';
 import fs from 'node:fs';
 import { PassThrough, Writable } from 'node:stream';
@@ -6,15 +6,15 @@ import { run, type Machine, type Ran } from './run-cli.ts';
 import { installed, surroundings } from './start.ts';
 
 export interface Talk extends Ran {
-  /** All that was drawn, without the signs that steer. */
+  /** Without control sequences. */
   readonly drawn: string;
 }
 
-/** What is drawn, without colors, and on a new line after every movement of the cursor. */
+/** Without colors, a new line after each cursor movement. */
 const plain = (text: string): string =>
   text.replaceAll(/\u001b\[[\d;]*m/g, '').replaceAll(/\u001b\[[\d;?]*[A-Za-z]/g, '\n');
 
-/** Runs a command at which keys are typed, ahead of the questions; then the terminal ends. */
+/** Types ahead; then the terminal ends. */
 export async function talk(args: readonly string[], keys: string, machine: Machine = {}): Promise<Talk> {
   const input = new PassThrough();
   let drawn = '';
@@ -32,10 +32,9 @@ export async function talk(args: readonly string[], keys: string, machine: Machi
 }
 
 const maker = '/usr/bin/script';
-/** Whether a real terminal can be made. */
 export const hasTerminals = fs.existsSync(maker);
 
-/** The built program on a real terminal: each key is typed when the words before it have been drawn. Its exit code, and all that was drawn. */
+/** Types each key once the words before it are drawn. */
 export function onTerminal(
   args: readonly string[],
   {

@@ -1,6 +1,6 @@
-/** Splits a command line of a test case into its words, as a shell would: spaces part, quotes keep together. */
+/** Splits a command line into words. */
 
-/** Words of one line; single and double quotes are alike, and nothing is expanded. */
+/** Quotes are alike; nothing is expanded. */
 export function wordsOf(line: string): string[] {
   const words: string[] = [];
   for (const [whole] of line.matchAll(/(?:[^\s'"]+|'[^']*'|"[^"]*")+/g)) {

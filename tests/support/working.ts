@@ -1,8 +1,8 @@
-/** Working read as a reader would do it: the sum once more. */
+/** Does the sum of shown working again. */
 import { expect } from 'vitest';
 import type { Working } from '../../src/horse/estimate.ts';
 
-/** What a line of working comes to when a reader does the sum: numbers, +, -, x, / and ^ from left to right, products first. */
+/** Numbers, +, -, x, / and ^ from left to right, products first. */
 export function done(sum: string): number {
   const plain = sum.replace(/ (cm|in)\b/g, '').replace(/, up to even$/, '');
   expect(plain).toMatch(/^[-\d.]+(\^2)?( [-+x/] [-\d.]+)*$/);
@@ -21,7 +21,6 @@ export function done(sum: string): number {
     .reduce((total, term) => total + term, 0);
 }
 
-/** The one line of working with this symbol. */
 export const lineOf = (lines: readonly Working[], symbol: string): Working => {
   const found = lines.filter((line) => line.symbol === symbol);
   expect(found, symbol).toHaveLength(1);

@@ -1,11 +1,8 @@
 /** A cinch drawn on a photo against an independent camera with a known pose. */
-import fs from 'node:fs';
-import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { solveEllipse } from '../../src/math/ellipse.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { sizeOrder } from '../../src/index.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import { photoScene } from '../../src/photo/drawn/page.ts';
 import { lowestSeen } from '../../src/photo/drawn/place.ts';
 import { shownSpec } from '../../src/draw/shown.ts';
@@ -19,7 +16,8 @@ import {
   type Pixel,
   type Subject,
 } from '../support/camera.ts';
-import { repo } from '../support/run-cli.ts';
+import { orderIn } from '../support/door.ts';
+import { repoText } from '../support/run-cli.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { outlineOf } from '../../src/cinch/outline.ts';
 
@@ -89,9 +87,7 @@ function toSegment(p: Pixel, a: Pixel, b: Pixel): number {
 
 /** The outline's worst error, as a share of the visible depth of the barrel. */
 function missOf({ subject, camera, text }: Case): number {
-  const [read] = readOrders(text, 'a.yaml');
-  if (read?.ok !== true) throw new Error(JSON.stringify(read));
-  const advice = sizeOrder(read.order, defaultShop);
+  const advice = sizeOrder(orderIn(text), defaultShop);
   const { facts } = advice;
   const [spec] = advice.specs;
   const reading = facts.photo!;
@@ -163,7 +159,7 @@ describe('a cinch drawn on a photo', () => {
     ['2 degrees above level', { yaw: 0, tilt: 2, roll: 0 }],
     ['4 degrees below level', { yaw: 0, tilt: -4, roll: 0 }],
   ])('docs/photo.md tells how far off it is: %s', (name, pose) => {
-    const page = fs.readFileSync(path.join(repo, 'docs', 'photo.md'), 'utf8');
+    const page = repoText('docs/photo.md');
     const row = page.split('\n').find((line) => line.startsWith(`| ${name} `)) ?? '';
     const told = Number(/([\d.]+) % *\|$/.exec(row)?.[1]);
     const worst = 100 * Math.max(...seeds.map((seed) => missOf(caseOf(seed, pose))));

@@ -4,9 +4,9 @@ import type { Point } from '../../src/math/homography.ts';
 import { plumbFault } from '../../src/math/plumb.ts';
 import { cornerFault, depthRatio, type Corners } from '../../src/math/sheet-corners.ts';
 import { seededRandom } from '../../src/math/random.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import { referenceDoubts } from '../../src/photo/pick/doubts-marks.ts';
 import { photoBounds } from '../../src/numbers/photo-bounds.ts';
+import { orderProblems } from '../support/door.ts';
 import { byOpenCv } from '../support/opencv.ts';
 import { within } from '../support/within.ts';
 
@@ -62,7 +62,7 @@ photo:
 `;
 
 function told(corners: Corners): { door: string; page: boolean } {
-  const problems = readOrders(orderWith(corners), 'a.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+  const problems = orderProblems(orderWith(corners));
   const page = referenceDoubts({ kind: 'sheet', width: 24, height: 18, corners });
   return {
     door: problems.map(({ path, hint }) => `${path}: ${hint ?? ''}`).join('\n'),

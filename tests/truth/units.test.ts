@@ -1,13 +1,7 @@
 /** Units against what is known outside this program. */
 import { describe, expect, test } from 'vitest';
-import { parseLength } from '../../src/units/length.ts';
 import { formatLength } from '../../src/units/print.ts';
-
-const inches = (text: string): number => {
-  const read = parseLength(text);
-  if (!read.ok) throw new Error(`${text}: ${read.why}`);
-  return read.inches;
-};
+import { inchesIn as inches } from '../support/door.ts';
 
 describe('hands: a hand is 4 in by definition, the digit after the point counts inches (seen second-hand)', () => {
   test('15.2 hands are 62 in, exactly, and 157.48 cm', () => {

@@ -1,15 +1,15 @@
 /** The command line of `backlog` and its progress line. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { columnNames } from '../../src/work/columns.ts';
 import { progressFor, progressText, timeText } from '../../src/cli/backlog/progress.ts';
-import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
+import { orderLine, writeOrders } from '../support/backlogs.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
-let home = '';
+const home = ownFolder();
 beforeAll(() => {
-  home = newFolder();
   writeOrders(path.join(home, 'orders'), 40);
   fs.writeFileSync(
     path.join(home, 'z.jsonl'),
@@ -18,9 +18,6 @@ beforeAll(() => {
   fs.symlinkSync('z.jsonl', path.join(home, 'to-z.csv'));
   fs.symlinkSync(path.join('orders', 'part-0', '0000.yaml'), path.join(home, 'to-order.csv'));
   fs.symlinkSync('.', path.join(home, 'here'));
-});
-afterAll(() => {
-  fs.rmSync(home, { recursive: true });
 });
 
 describe('the command line', () => {

@@ -2,18 +2,13 @@
 import fs from 'node:fs';
 import path from 'node:path';
 import fc from 'fast-check';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { piecesOf } from '../../src/cli/backlog/pieces.ts';
-import { newFolder, orderLine, orderText } from '../support/backlogs.ts';
+import { orderLine, orderText } from '../support/backlogs.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
-let home = '';
-beforeAll(() => {
-  home = newFolder();
-});
-afterAll(() => {
-  fs.rmSync(home, { recursive: true });
-});
+const home = ownFolder();
 
 type Row = Record<string, string | number | null>;
 

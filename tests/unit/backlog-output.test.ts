@@ -4,7 +4,7 @@ import path from 'node:path';
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { stringify } from 'yaml';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { columnNames } from '../../src/work/columns.ts';
 import { screenColumns } from '../../src/views/backlog-pages.ts';
 import { headOf, names, type Name } from '../../src/words/names.ts';
@@ -12,22 +12,19 @@ import { visible } from '../../src/units/clean.ts';
 import { unguard } from '../../src/pages/csv.ts';
 import { columns } from '../../src/units/width.ts';
 import { cases, long } from '../support/cases.ts';
-import { newFolder, orderLine, writeOrders } from '../support/backlogs.ts';
-import { repo, run } from '../support/run-cli.ts';
+import { orderLine, writeOrders } from '../support/backlogs.ts';
+import { ownFolder } from '../support/own-folder.ts';
+import { repo, repoText, run } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
 import { formulas } from './report-payloads.ts';
 
-let home = '';
+const home = ownFolder();
 beforeAll(() => {
-  home = newFolder();
   writeOrders(path.join(home, 'orders'), cases(30, 60));
   fs.writeFileSync(
     path.join(home, 'z.jsonl'),
     Array.from({ length: cases(60, 120) }, (_, i) => orderLine(i)).join('\n'),
   );
-});
-afterAll(() => {
-  fs.rmSync(home, { recursive: true });
 });
 
 type Cell = string | number | null;
@@ -177,7 +174,7 @@ test('the row says what `size` says of the same order', async () => {
 });
 
 test('every column is filled by some order', async () => {
-  const again = fs.readFileSync(path.join(repo, 'examples/orders/01-height-only.yaml'), 'utf8');
+  const again = repoText('examples/orders/01-height-only.yaml');
   const stdin = `${again}---
 order: doubtful
 horse: { heart-girth: 73 in }

@@ -2,19 +2,17 @@
 import { once } from 'node:events';
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { fullDisk, newFolder, orderLine, orderText, writeOrders } from '../support/backlogs.ts';
+import { beforeEach, expect, test } from 'vitest';
+import { fullDisk, orderLine, orderText, writeOrders } from '../support/backlogs.ts';
+import { testFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 import { launch, makePipe, start } from '../support/start.ts';
 
 let home = '';
 beforeEach(() => {
-  home = newFolder();
+  home = testFolder();
   fs.writeFileSync(path.join(home, 'out.csv'), 'the old cinchwright table');
   fs.writeFileSync(path.join(home, 'faults.csv'), 'the old cinchwright faults');
-});
-afterEach(() => {
-  fs.rmSync(home, { recursive: true });
 });
 
 const args = ['backlog', '-', '--format', 'csv', '--out', 'out.csv', '--errors', 'faults.csv'];

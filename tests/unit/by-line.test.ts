@@ -1,22 +1,16 @@
 /** One order per line for `size` and `backlog`, whatever wrote it. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { looksByLine } from '../../src/cli/by-line.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const order = (name: string): string =>
   `{"order":"${name}","horse":{"heart-girth":"73 in"},"saddle":{"rigging":"7/8"}}`;
 const [a, b, c] = ['a', 'b', 'c'].map(order) as [string, string, string];
 
-let folder = '';
-beforeAll(() => {
-  folder = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-lines-'));
-});
-afterAll(() => {
-  fs.rmSync(folder, { recursive: true });
-});
+const folder = ownFolder();
 
 interface Found {
   readonly order: string | null;

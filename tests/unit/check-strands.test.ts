@@ -11,10 +11,8 @@ import { checkJson } from '../../src/views/check-data.ts';
 import { standingOf } from '../../src/words/about-check.ts';
 import type { CheckResult } from '../../src/words/types.ts';
 import { orderOf } from '../support/orders.ts';
-import { checkScreen } from '../support/screens.ts';
+import { checkScreen, oneLine } from '../support/screens.ts';
 import { checked as checkedOrder, orderWith, plainOptions } from './report-cases.ts';
-
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 
 const checked = (strands: number, shop = defaultShop) =>
   checkCinch({ style: 'straight', strands }, 'command line', sizeOrder(orderOf(), shop));

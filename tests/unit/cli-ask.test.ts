@@ -1,13 +1,13 @@
 /** `ask`: exit codes, recipients, and no customer learns of another. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { long } from '../support/cases.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
-let cwd = '';
+const cwd = ownFolder();
 const order = (number: string, customer: string): string =>
   `order: ${number}\ncustomer: ${customer}\nhorse: { name: Horse ${number}, heart-girth: 72 in }\nsaddle: { rigging: 7/8 }\n`;
 const save = (name: string, text: string): void => {
@@ -16,7 +16,6 @@ const save = (name: string, text: string): void => {
 const ask = (...args: string[]) => run(['ask', ...args, '--draws', '8'], { cwd });
 
 beforeAll(() => {
-  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-ask-'));
   save('a.yaml', order('1', '{ name: Jo Marsh, phone: 555 0101 }'));
   save('b.yaml', order('2', '{ name: Jo Marsh, phone: 555 0102 }'));
   save('c.yaml', order('3', '{ name: jo marsh, phone: 555 0101 }'));
@@ -25,9 +24,6 @@ beforeAll(() => {
     'none.yaml',
     'order: 5\nhorse: { heart-girth: 72 in, elbow-room: 1.5 in, barrel: average }\nsaddle: { rigging: { set-back: 0 in }, ring-to-ring: 44 in }\n',
   );
-});
-afterAll(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 
 test('on a terminal a progress line shows, and is cleared before the answer', async () => {

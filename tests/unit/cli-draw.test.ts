@@ -1,8 +1,8 @@
 /** `draw`: what it shows, where it goes, refusals. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { ownFolder } from '../support/own-folder.ts';
 import { readPdf } from '../support/read-pdf.ts';
 import { inLayer, readSvg, type Svg } from '../support/read-svg.ts';
 import { run } from '../support/run-cli.ts';
@@ -15,13 +15,7 @@ saddle: { rigging: 7/8 }
 wants: { style: straight, strands: 27 }
 `;
 const none = 'order: 8\nhorse: { heart-girth: 73 in, elbow-room: 1 in }\nsaddle: { rigging: full }\n';
-let dir = '';
-beforeAll(() => {
-  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-draw-'));
-});
-afterAll(() => {
-  fs.rmSync(dir, { recursive: true });
-});
+const dir = ownFolder();
 
 const textsOf = (svg: Svg, ...layers: readonly string[]): string =>
   inLayer(svg, ...layers)

@@ -1,25 +1,22 @@
 /** `learn`: what is written, kept, refused, and then said by `size`. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { withEntries } from '../../src/order/edit-shop.ts';
 import { readShop } from '../../src/order/read-shop.ts';
-import { repo, run } from '../support/run-cli.ts';
+import { ownFolder } from '../support/own-folder.ts';
+import { repo, repoText, run } from '../support/run-cli.ts';
 
-const cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-learn-'));
+const cwd = ownFolder();
 const at = (name: string): string => path.join(cwd, name);
 const read = (name: string): string => fs.readFileSync(at(name), 'utf8');
-const shopText = fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8');
+const shopText = repoText('examples/shop.yaml');
 const learn = (...args: string[]) => run(['learn', 'outcomes.csv', '--date', '2026-11-20', ...args], { cwd });
 
 beforeEach(() => {
   fs.copyFileSync(path.join(repo, 'examples', 'outcomes.csv'), at('outcomes.csv'));
   fs.writeFileSync(at('shop.yaml'), shopText);
   fs.writeFileSync(at('order.yaml'), 'order: 9\nhorse: { heart-girth: 72 in }\nsaddle: { rigging: 7/8 }\n');
-});
-afterAll(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 
 test('nothing is written unless told', async () => {

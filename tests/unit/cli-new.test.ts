@@ -1,21 +1,15 @@
 /** `new` on a terminal; no typed text is lost. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { blankOrder } from '../../src/order/blank.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { hasTerminals, onTerminal, talk } from '../support/terminal.ts';
-import { repo, run } from '../support/run-cli.ts';
+import { repoText, run } from '../support/run-cli.ts';
 
-let cwd = '';
-beforeAll(() => {
-  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-new-'));
-});
+const cwd = ownFolder();
 beforeEach(() => {
   for (const name of fs.readdirSync(cwd)) fs.rmSync(path.join(cwd, name));
-});
-afterAll(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 const read = (name: string): string => fs.readFileSync(path.join(cwd, name), 'utf8');
 
@@ -166,7 +160,7 @@ test.each(hostile)('hostile text %j is shown and never obeyed', async (text) => 
 });
 
 test('the talk in the guide is a true one', async () => {
-  const guide = fs.readFileSync(path.join(repo, 'docs', 'guide.md'), 'utf8');
+  const guide = repoText('docs/guide.md');
   const shown = /```text\n(Ribs[^]*?)```/.exec(guide)?.[1]?.trimEnd().split('\n') ?? [];
   const typed = shown.filter((line) => line.startsWith('>')).map((line) => line.slice(2));
   expect(typed.length).toBeGreaterThan(2);

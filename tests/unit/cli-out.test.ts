@@ -1,8 +1,8 @@
 /** --out replaces only our own files; its ending names the format. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { testFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const order = (name: string): string =>
@@ -18,13 +18,10 @@ const got = (name: string): string => fs.readFileSync(path.join(cwd, name), 'utf
 const type = (...args: string[]) => run(args, { cwd });
 
 beforeEach(() => {
-  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-out-'));
+  cwd = testFolder();
   put('orders/1.yaml', order('1'));
   put('orders/2.yaml', order('2'));
   put('orders/3.ndjson', line);
-});
-afterEach(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 
 describe('an order is not written over', () => {

@@ -2,7 +2,8 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
+import { ownFolder } from '../support/own-folder.ts';
 import { readPdf } from '../support/read-pdf.ts';
 import { run } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
@@ -10,14 +11,7 @@ import { start } from '../support/start.ts';
 const order =
   'order: 7\ncustomer: { name: Li \u674e }\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 44 in }\n';
 const asked = ['quote', '--date', '2026-11-20', '--format', 'pdf'];
-let dir = '';
-
-beforeAll(() => {
-  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-pdf-'));
-});
-afterAll(() => {
-  fs.rmSync(dir, { recursive: true });
-});
+const dir = ownFolder();
 
 test('goes to standard output as bytes where that is no terminal', async () => {
   const { code, stdout, bytes, stderr } = await run(asked, { stdin: order });

@@ -1,20 +1,17 @@
 /** `photo` checks the picture beside the order against the block. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { repo, run } from '../support/run-cli.ts';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { testFolder } from '../support/own-folder.ts';
+import { repoText, run } from '../support/run-cli.ts';
 
-const example = fs.readFileSync(path.join(repo, 'examples/orders/25-photo.yaml'), 'utf8');
+const example = repoText('examples/orders/25-photo.yaml');
 let home = '';
 beforeEach(() => {
-  home = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-photo-'));
+  home = testFolder();
   fs.mkdirSync(path.join(home, 'orders', 'photos'), { recursive: true });
   put('orders/o.yaml', example);
-});
-afterEach(() => {
-  fs.rmSync(home, { recursive: true });
 });
 
 const put = (name: string, content: string | Buffer): void => {
@@ -266,7 +263,7 @@ test('--pick makes no page of a picture that no order takes', async () => {
   expect(stderr).toContain('199 x 400 pixels, and an order takes 200 to 20000 per side');
   expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
   const good = await picture(400, 300);
-  const elsewhere = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-elsewhere-'));
+  const elsewhere = testFolder();
   fs.writeFileSync(path.join(elsewhere, 'far.jpg'), good);
   fs.symlinkSync(path.join(elsewhere, 'far.jpg'), path.join(home, 'near.jpg'));
   for (const [name, why] of [
@@ -279,5 +276,4 @@ test('--pick makes no page of a picture that no order takes', async () => {
     expect([refused.code, refused.stderr]).toEqual([3, expect.stringContaining(why)]);
     expect(fs.existsSync(path.join(home, 'page.html'))).toBe(false);
   }
-  fs.rmSync(elsewhere, { recursive: true });
 });

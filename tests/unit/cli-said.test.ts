@@ -1,8 +1,8 @@
 /** Orders typed on the command line: run, kept, changed. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const said = '15.2 hh stock, 7/8, ring to ring 44 in, trail, wants straight 25';
@@ -12,16 +12,10 @@ saddle: { rigging: 7/8, ring-to-ring: 44 in }
 use: trail
 wants: { style: straight, strands: 25 }
 `;
-let cwd = '';
-beforeAll(() => {
-  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-said-'));
-});
+const cwd = ownFolder();
 beforeEach(() => {
   fs.writeFileSync(path.join(cwd, 'o.yaml'), yaml);
   fs.rmSync(path.join(cwd, 'kept.yaml'), { force: true });
-});
-afterAll(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 const read = (name: string): string => fs.readFileSync(path.join(cwd, name), 'utf8');
 

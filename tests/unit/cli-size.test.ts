@@ -1,8 +1,8 @@
 /** `size`: exit codes, options, where output goes. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { testFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const order = (name: string, rest = ''): string =>
@@ -17,13 +17,10 @@ const parsed = (text: string): Results => JSON.parse(text) as Results;
 
 let cwd = '';
 beforeEach(() => {
-  cwd = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-size-'));
+  cwd = testFolder();
   put('good.yaml', order('good'));
   put('bad.yaml', 'order: bad\nhorse: {}\n');
   put('hopeless.yaml', hopeless);
-});
-afterEach(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 const put = (name: string, text: string): void => {
   fs.writeFileSync(path.join(cwd, name), text);

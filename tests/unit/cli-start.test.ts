@@ -1,23 +1,16 @@
 /** The installed program in true processes; needs `npm run build`. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import packageJson from '../../package.json' with { type: 'json' };
 import { dayText } from '../../src/units/days.ts';
 import { cases } from '../support/cases.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { repo, run, today } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
 
 const order = 'order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8 }\n';
-let dir = '';
-
-beforeAll(() => {
-  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-start-'));
-});
-afterAll(() => {
-  fs.rmSync(dir, { recursive: true });
-});
+const dir = ownFolder();
 
 test('reads a pipe, prints like the program in process, and says the version of the package', async () => {
   const [piped, inProcess, version] = await Promise.all([

@@ -1,9 +1,8 @@
 /** Completion scripts in real shells, checked against the help. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { Argument, Command, Option } from 'commander';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { bashScript } from '../../src/cli/completion/bash.ts';
 import { definitionOf, valueFlags } from '../../src/cli/completion/definition.ts';
 import { fishScript } from '../../src/cli/completion/fish.ts';
@@ -11,6 +10,7 @@ import { zshScript } from '../../src/cli/completion/zsh.ts';
 import { buildProgram, commandNames } from '../../src/cli/program.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { bashOffers, fishOffers, zshOffers, type Asked, type Offers } from '../support/completions.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 import { installed, said } from '../support/shells.ts';
 
@@ -20,7 +20,7 @@ const shells: Readonly<Record<string, { offers: (asked: Asked) => Offers; check:
   fish: { offers: fishOffers, check: '--no-execute' },
 };
 
-let dir = '';
+const dir = ownFolder();
 let place = '';
 const scriptFile = (shell: string): string => path.join(dir, `script.${shell}`);
 const flagsInHelp = new Map<string, string[]>();
@@ -32,7 +32,6 @@ async function helpFlags(name: string): Promise<string[]> {
 }
 
 beforeAll(async () => {
-  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-completion-'));
   place = path.join(dir, 'place');
   for (const folder of ['orders', 'two words']) fs.mkdirSync(path.join(place, folder), { recursive: true });
   for (const file of ['a.yaml', 'b.yml', 'c.txt', 'my order.yaml', 'st*r.yaml', 'orders/x.yaml'])
@@ -43,9 +42,6 @@ beforeAll(async () => {
     fs.writeFileSync(scriptFile(shell), stdout);
   }
   for (const name of commandNames) flagsInHelp.set(name, await helpFlags(name));
-});
-afterAll(() => {
-  fs.rmSync(dir, { recursive: true });
 });
 
 const yaml = ['a.yaml', 'b.yml', 'my order.yaml', 'orders', 'st*r.yaml', 'two words'];

@@ -1,22 +1,19 @@
 /** Every command says what to measure again when tapes disagree. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { newFolder, orderText } from '../support/backlogs.ts';
+import { beforeAll, expect, test } from 'vitest';
+import { orderText } from '../support/backlogs.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
-let cwd = '';
+const cwd = ownFolder();
 beforeAll(() => {
-  cwd = newFolder();
   // By girth and usual drop: 44 1/2 in.
   fs.writeFileSync(
     path.join(cwd, 'doubt.yaml'),
     'order: 31\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 55 in }\n',
   );
   fs.writeFileSync(path.join(cwd, 'plain.yaml'), orderText(1));
-});
-afterAll(() => {
-  fs.rmSync(cwd, { recursive: true });
 });
 
 const told = async (line: string): Promise<string> => {

@@ -6,15 +6,12 @@ import { surerPhoto } from '../../src/horse/photo-surer.ts';
 import { namedSetBackSd, stationSeen } from '../../src/horse/ring.ts';
 import { shareOf, weighed } from '../../src/horse/weigh.ts';
 import { stationAtHeight, solveEllipse } from '../../src/math/ellipse.ts';
-import type { Order } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { demoPhoto } from '../support/photo-scenes.ts';
+import { demoPhoto, photographed } from '../support/photo-scenes.ts';
 import { within, withinRelative } from '../support/within.ts';
 
 const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
-const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
-  orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
 
 test('without the optional marks room and ring are still read, the depth is not', () => {
   const bare = {

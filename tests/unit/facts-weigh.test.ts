@@ -6,12 +6,10 @@ import { contradicts, shareOf, spreadsApart, weighed, weighedCautiously } from '
 import type { Order } from '../../src/order/types.ts';
 import { defaultModel as model } from '../../src/numbers/numbers.ts';
 import { orderOf, rigging } from '../support/orders.ts';
-import { demoPhoto } from '../support/photo-scenes.ts';
+import { photographed } from '../support/photo-scenes.ts';
 import { within } from '../support/within.ts';
 
 const usual = { value: 4, sd: 0.5, kind: 'assumed', basis: 'usual' } as const;
-const photographed = (change: Parameters<typeof orderOf>[0] = {}): Order =>
-  orderOf({ photo: demoPhoto, saddle: { rigging: rigging('7/8') }, ...change });
 
 describe('two values of one thing', () => {
   // By hand: 0.5^2 / (0.5^2 + 0.25^2) = 0.8.

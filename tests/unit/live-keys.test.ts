@@ -5,7 +5,6 @@ import { checkCinch, type Checked } from '../../src/advice/check.ts';
 import { workingOf } from '../../src/horse/facts.ts';
 import { sizeOrder } from '../../src/index.ts';
 import { orderSchema } from '../../src/order/order-schema.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import { keyPlaces } from '../../src/order/schema-keys.ts';
 import { agendaOf } from '../../src/work/agenda.ts';
 import { plannedOf } from '../../src/work/planned.ts';
@@ -19,16 +18,13 @@ import { sheetsMarkdown } from '../../src/pages/sheet-markdown.ts';
 import { phraseText } from '../../src/units/text.ts';
 import type { PhotoResult } from '../../src/words/types.ts';
 import { defaultShop as shop } from '../../src/cinch/default-shop.ts';
+import { orderIn } from '../support/door.ts';
 
 const day = '2026-11-20';
 
 type Tree = Record<string, unknown>;
 
-const advised = (tree: Tree): Advice => {
-  const [read] = readOrders(JSON.stringify(tree), 'o.yaml');
-  if (read?.ok !== true) throw new Error(JSON.stringify(read, null, 2));
-  return sizeOrder(read.order, shop);
-};
+const advised = (tree: Tree): Advice => sizeOrder(orderIn(JSON.stringify(tree)), shop);
 
 const checked = ({ passes, judged, causes }: Checked): unknown => [
   passes,

@@ -3,25 +3,22 @@ import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { long } from '../support/cases.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { run, type Ran } from '../support/run-cli.ts';
 import { surroundings } from '../support/start.ts';
 
 const order =
   'order: 7\nhorse: { heart-girth: 73 in }\nsaddle: { rigging: 7/8, ring-to-ring: 44 in }\ncolors: { body: natural, accent: rust }\nwants: { style: straight }\n';
 
-let dir = '';
+const dir = ownFolder();
 beforeAll(() => {
-  dir = fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-faults-'));
   put('good.yaml', order);
   const orders = Array.from({ length: 300 }, (_, i) => order.replace('7', String(i)));
   put('more.yaml', orders.join('---\n'));
   // More JSON than a pipe holds.
   put('some.yaml', orders.slice(0, 40).join('---\n'));
-});
-afterAll(() => {
-  fs.rmSync(dir, { recursive: true });
 });
 function put(name: string, content: string | Buffer): void {
   fs.mkdirSync(path.dirname(path.join(dir, name)), { recursive: true });

@@ -3,7 +3,8 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { long } from '../support/cases.ts';
-import { newFolder, orderText } from '../support/backlogs.ts';
+import { orderText } from '../support/backlogs.ts';
+import { testFolder } from '../support/own-folder.ts';
 import { repo, run } from '../support/run-cli.ts';
 
 const photo = path.join(repo, 'examples/orders/photos/juniper-side.jpg');
@@ -40,13 +41,12 @@ const steps = [
 
 let cwd = '';
 beforeEach(() => {
-  cwd = newFolder();
+  cwd = testFolder();
   fs.writeFileSync(path.join(cwd, '1.yaml'), orderText(1));
   fs.writeFileSync(path.join(cwd, 'bad.yaml'), 'order: 2\n');
 });
 afterEach(() => {
   vi.restoreAllMocks();
-  fs.rmSync(cwd, { recursive: true });
 });
 
 const standing = (): Record<string, string> =>

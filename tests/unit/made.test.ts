@@ -4,11 +4,11 @@ import type { Advice } from '../../src/advice/advice.ts';
 import { checkCinch } from '../../src/advice/check.ts';
 import { sizeOrder } from '../../src/index.ts';
 import type { Candidate } from '../../src/cinch/candidate.ts';
-import { readOrders } from '../../src/order/read-orders.ts';
 import type { Shop } from '../../src/order/types.ts';
 import { phraseText } from '../../src/units/text.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases } from '../support/cases.ts';
+import { orderIn } from '../support/door.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 import { within } from '../support/within.ts';
@@ -30,9 +30,7 @@ describe('lengths', () => {
   test('give up latigo to lift the buckle under a dropped rigging', () => {
     const text =
       'order: 1\nhorse: {heart-girth: 74 in, elbow-room: 4 in}\nsaddle: {rigging: 7/8, style: dropped, ring-to-ring: 37 in}\n';
-    const [read] = readOrders(text, 'o.yaml');
-    if (read?.ok !== true) throw new Error('not read');
-    const { first } = sizeOrder(read.order, defaultShop);
+    const { first } = sizeOrder(orderIn(text), defaultShop);
     expect(first?.candidate.style).toBe('straight');
     expect(first?.candidate.run).toBeGreaterThanOrEqual(3);
     expect(first?.candidate.run).toBeLessThan(6);

@@ -1,15 +1,15 @@
 /** `draw --on-photo`: orientations, formats, refusals. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import { parse } from 'parse5';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { long } from '../support/cases.ts';
+import { newFolder } from '../support/folder.ts';
 import { photoFile } from '../support/make-photo.ts';
-import { repo, run } from '../support/run-cli.ts';
+import { repoText, run } from '../support/run-cli.ts';
 
-const shipped = fs.readFileSync(path.join(repo, 'examples', 'orders', '25-photo.yaml'), 'utf8');
+const shipped = repoText('examples/orders/25-photo.yaml');
 const original = fs.readFileSync(photoFile);
 
 /** Degrees turned right, then mirrored or not. */
@@ -24,7 +24,7 @@ const turns: Readonly<Record<number, readonly [number, boolean]>> = {
 };
 
 function folderWith(picture: Buffer, { file = 'juniper-side.jpg', order = shipped } = {}): string {
-  const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'on-photo-'));
+  const folder = newFolder();
   fs.mkdirSync(path.join(folder, 'photos'));
   fs.writeFileSync(path.join(folder, 'photos', file), picture);
   fs.writeFileSync(path.join(folder, 'order.yaml'), order.replace('juniper-side.jpg', file));
@@ -78,12 +78,10 @@ describe('a photo that is drawn on', () => {
     expect(height).toBeGreaterThan(width);
     // The part of the photo on the page.
     const { partOf } = await import('../../src/photo/drawn/place.ts');
-    const { readOrders } = await import('../../src/order/read-orders.ts');
+    const { orderIn } = await import('../support/door.ts');
     const { sizeOrder } = await import('../../src/index.ts');
     const { defaultShop } = await import('../../src/cinch/default-shop.ts');
-    const [read] = readOrders(shipped, 'a.yaml');
-    if (read?.ok !== true) throw new Error('the order is shipped');
-    const part = partOf(sizeOrder(read.order, defaultShop).facts.photo!);
+    const part = partOf(sizeOrder(orderIn(shipped), defaultShop).facts.photo!);
     const box = { left: part.x, top: part.y, width: part.width, height: part.height };
     const high = Math.round((part.height * 1260) / part.width);
     const asShown = await sharp(original)

@@ -1,8 +1,8 @@
 /** Materials, schedule and quote agree on a shelf counted by hand. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { newFolder } from '../support/backlogs.ts';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { ownFolder } from '../support/own-folder.ts';
 import { run } from '../support/run-cli.ts';
 
 const shop = `shop: Twelve (invented)
@@ -69,15 +69,11 @@ interface Result {
   readonly promise: string | null;
 }
 
-let home = '';
+const home = ownFolder();
 beforeAll(() => {
-  home = newFolder();
   fs.writeFileSync(path.join(home, 'shop.yaml'), shop);
   fs.writeFileSync(path.join(home, 'twelve.yaml'), twelve.join('---\n'));
   fs.writeFileSync(path.join(home, 'soon.yaml'), orderOf('N', '2026-12-11', { quantity: 2 }));
-});
-afterAll(() => {
-  fs.rmSync(home, { recursive: true });
 });
 
 const said = async (...args: string[]): Promise<string> =>

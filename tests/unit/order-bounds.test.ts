@@ -1,14 +1,16 @@
 /** No file within the size limit takes long or much memory. */
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { readOutcomes } from '../../src/order/read-outcomes.ts';
 import { readShop } from '../../src/order/read-shop.ts';
 import type { Problem } from '../../src/yaml/problem.ts';
 import { long } from '../support/cases.ts';
-import { newFolder, orderText } from '../support/backlogs.ts';
+import { orderText } from '../support/backlogs.ts';
 import { cpuMilliseconds } from '../support/cpu-time.ts';
+import { leastOrder as good, orderProblems } from '../support/door.ts';
+import { ownFolder } from '../support/own-folder.ts';
 import { repo, run } from '../support/run-cli.ts';
 import { start } from '../support/start.ts';
 
@@ -18,7 +20,6 @@ const MEGABYTES = 300;
 const letters = 'at most 400000 characters in a document';
 const marks = 'at most 30000 line ends, commas and brackets in a document';
 const cells = 'at most 60000 cells in a table';
-const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
 const columns = 'order,style,strands,length,days,result\n';
 
 /** Close to 5 MB, and just within what is read. */
@@ -61,7 +62,7 @@ function within(read: () => readonly Problem[], [place, expected]: readonly [str
 
 describe('in an order', () => {
   test.each(inputs)('%s', (_, text, told) => {
-    within(() => readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems)), told);
+    within(() => orderProblems(text), told);
   });
 
   test('orders by the ten thousand are for a backlog', () => {
@@ -96,9 +97,8 @@ test.each([
 });
 
 describe('the built program', () => {
-  let home = '';
+  const home = ownFolder();
   beforeAll(() => {
-    home = newFolder();
     inputs.forEach(([, text], i) => {
       fs.writeFileSync(path.join(home, `${i}.yaml`), text);
     });
@@ -106,9 +106,6 @@ describe('the built program', () => {
     fs.writeFileSync(path.join(home, 'many.yaml'), '--- a\n'.repeat(800_000));
     fs.writeFileSync(path.join(home, 'lines.ndjson'), '{}\n'.repeat(1_600_000));
     fs.writeFileSync(path.join(home, 'order.yaml'), orderText(1));
-  });
-  afterAll(() => {
-    fs.rmSync(home, { recursive: true });
   });
 
   // The others were read in this process.

@@ -1,16 +1,9 @@
 /** Faults of orders: place, found, expected, likely slip. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
-import type { Problem } from '../../src/yaml/problem.ts';
+import { leastOrder as least, orderProblems as problems, problemLine } from '../support/door.ts';
 
-const problems = (text: string): Problem[] =>
-  readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems));
-const told = (text: string): string[] =>
-  problems(text).map(
-    (p) => `${p.line}:${p.column} ${p.path} | ${p.found ?? '-'} | ${p.expected} | ${p.hint ?? '-'}`,
-  );
-
-const least = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
+const told = (text: string): string[] => problems(text).map(problemLine);
 
 describe('how a fault is told', () => {
   const horse = 'order: 1\nsaddle: { rigging: full }\nhorse:\n  height: 15 hh\n  ';

@@ -3,12 +3,8 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
 import { readShop } from '../../src/order/read-shop.ts';
-import type { Problem } from '../../src/yaml/problem.ts';
 import { cpuMilliseconds } from '../support/cpu-time.ts';
-
-const good = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
-const problems = (text: string): Problem[] =>
-  readOrders(text, 'o.yaml').flatMap((read) => (read.ok ? [] : read.problems));
+import { leastOrder as good, orderProblems as problems } from '../support/door.ts';
 
 test.each([
   ['', [1, 1], 'an order: this file has none'],

@@ -1,12 +1,10 @@
 /** The photo block: every fault at its place. */
-import fs from 'node:fs';
-import path from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readOrders } from '../../src/order/read-orders.ts';
+import { orderIn, orderProblems, problemLine } from '../support/door.ts';
 import { demoPhoto } from '../support/photo-scenes.ts';
-import { repo } from '../support/run-cli.ts';
+import { repoText } from '../support/run-cli.ts';
 
-const example = fs.readFileSync(path.join(repo, 'examples/orders/25-photo.yaml'), 'utf8');
+const example = repoText('examples/orders/25-photo.yaml');
 const stick = 'reference: { length: 36 in, from: [644, 640], to: [956, 647] }';
 const sheet = (corners: string): string =>
   `reference: { width: 36 in, height: 24 in, corners: [${corners}] }`;
@@ -22,18 +20,10 @@ function changed(...exchanges: readonly (readonly [string, string])[]): string {
 }
 
 function photoIn(text: string) {
-  const [read] = readOrders(text, 'o.yaml');
-  if (read?.ok !== true) throw new Error(JSON.stringify(read));
-  return read.order.photo;
+  return orderIn(text).photo;
 }
 
-const told = (text: string): string[] => {
-  const [read] = readOrders(text, 'o.yaml');
-  if (read?.ok !== false) return [];
-  return read.problems.map(({ line, column, path, found = '-', expected, hint = '-' }) =>
-    [`${String(line)}:${String(column)} ${path}`, found, expected, hint].join(' | '),
-  );
-};
+const told = (text: string): string[] => orderProblems(text).map(problemLine);
 
 describe('taken', () => {
   test('the example, whose marks are those of the demo camera', () => {

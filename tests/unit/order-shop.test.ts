@@ -1,25 +1,13 @@
 /** The shop file at the door, shipped and compiled in. */
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readShop } from '../../src/order/read-shop.ts';
 import { defaultModel } from '../../src/numbers/numbers.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
-import type { Shop } from '../../src/order/types.ts';
+import { problemLine, shopIn as shop, shopProblems } from '../support/door.ts';
 import { defaultShopSource } from '../support/generate-shop.ts';
+import { repoText } from '../support/run-cli.ts';
 
-const example = readFileSync(new URL('../../examples/shop.yaml', import.meta.url), 'utf8');
-const shop = (text: string): Shop => {
-  const read = readShop(text, 's.yaml');
-  if (!read.ok) throw new Error(JSON.stringify(read.problems, null, 2));
-  return read.shop;
-};
-const told = (text: string): string[] => {
-  const read = readShop(text, 's.yaml');
-  if (read.ok) throw new Error('it was taken');
-  return read.problems.map(
-    (p) => `${p.line}:${p.column} ${p.path} | ${p.found ?? '-'} | ${p.expected} | ${p.hint ?? '-'}`,
-  );
-};
+const example = repoText('examples/shop.yaml');
+const told = (text: string): string[] => shopProblems(text).map(problemLine);
 
 const small = `shop: Test
 strands: { min: 11, max: 31 }
@@ -34,7 +22,7 @@ cord:
 
 describe('the shop that ships', () => {
   test('is compiled in, fresh: run `npm run generate` when this fails', async () => {
-    const source = readFileSync(new URL('../../src/cinch/default-shop.ts', import.meta.url), 'utf8');
+    const source = repoText('src/cinch/default-shop.ts');
     expect(source).toBe(await defaultShopSource(example));
     expect(defaultShop).toEqual(shop(example));
   });

@@ -1,15 +1,8 @@
 /** Orders that pass the door. */
 import { describe, expect, test } from 'vitest';
 import { readOrders } from '../../src/order/read-orders.ts';
-import type { Order } from '../../src/order/types.ts';
+import { leastOrder as least, orderIn as order } from '../support/door.ts';
 
-const order = (text: string): Order => {
-  const [read] = readOrders(text, 'o.yaml');
-  if (read?.ok !== true) throw new Error(JSON.stringify(read, null, 2));
-  return read.order;
-};
-
-const least = 'order: 1\nhorse: { height: 15 hh }\nsaddle: { rigging: full }\n';
 const full = `
 order: 0012
 customer: { name: Ann Example, phone: 555 0100, email: ann@example.com }

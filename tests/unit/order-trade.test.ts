@@ -1,7 +1,6 @@
 /** Prices, stock and benches of a shop file. */
 import { describe, expect, test } from 'vitest';
-import { readShop } from '../../src/order/read-shop.ts';
-import type { Shop } from '../../src/order/types.ts';
+import { problemLine, shopIn as shop, shopProblems } from '../support/door.ts';
 
 const head = `shop: Test
 strands: { min: 11, max: 31 }
@@ -17,18 +16,7 @@ const cord = `cord:
 `;
 const bare = head + cord;
 
-const shop = (text: string): Shop => {
-  const read = readShop(text, 's.yaml');
-  if (!read.ok) throw new Error(JSON.stringify(read.problems, null, 2));
-  return read.shop;
-};
-const told = (text: string): string[] => {
-  const read = readShop(text, 's.yaml');
-  if (read.ok) throw new Error('it was taken');
-  return read.problems.map(
-    (p) => `${p.line}:${p.column} ${p.path} | ${p.found ?? '-'} | ${p.expected} | ${p.hint ?? '-'}`,
-  );
-};
+const told = (text: string): string[] => shopProblems(text).map(problemLine);
 
 describe('what is taken', () => {
   test('feet on hand are the sum of put-ups and remnants; equal remnants both count', () => {

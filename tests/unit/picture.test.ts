@@ -1,20 +1,14 @@
 /** Size and orientation of pictures against sharp; damaged files. */
 import fs from 'node:fs';
-import os from 'node:os';
 import path from 'node:path';
 import sharp from 'sharp';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { besideOrder, readPhoto } from '../../src/cli/photo/picture.ts';
 import { seededRandom } from '../../src/math/random.ts';
 import { pictureLimits, pictureOf } from '../../src/photo/pixels/picture.ts';
+import { ownFolder } from '../support/own-folder.ts';
 
-let folder = '';
-beforeAll(() => {
-  folder = fs.realpathSync(fs.mkdtempSync(path.join(os.tmpdir(), 'cinchwright-picture-')));
-});
-afterAll(() => {
-  fs.rmSync(folder, { recursive: true });
-});
+const folder = ownFolder();
 
 type Kind = 'jpeg' | 'progressive' | 'png';
 

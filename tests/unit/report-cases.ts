@@ -5,6 +5,8 @@ import type { Horse, Order, Saddle, Shop } from '../../src/order/types.ts';
 import type { ReportOptions } from '../../src/pages/page.ts';
 import type { CheckResult, SizeResult } from '../../src/words/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { rigging } from '../support/orders.ts';
+import { sizeScreen } from '../support/screens.ts';
 
 export const plainOptions: ReportOptions = {
   units: 'in',
@@ -14,6 +16,9 @@ export const plainOptions: ReportOptions = {
   why: false,
   all: false,
 };
+
+export const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
+  sizeScreen([result], { ...plainOptions, ...change });
 
 type Change = Partial<Omit<Order, 'horse' | 'saddle'>> & { horse?: Partial<Horse>; saddle?: Partial<Saddle> };
 
@@ -26,15 +31,9 @@ export function orderWith({ horse, saddle, ...rest }: Change): Order {
     use: 'trail',
     ...rest,
     horse: { name: 'Biscuit', heartGirth: 72, trouble: [], ...horse },
-    saddle: { rigging: named('full', 1), ...saddle },
+    saddle: { rigging: rigging('full'), ...saddle },
   };
 }
-
-const named = (name: string, fraction: number): Saddle['rigging'] => ({
-  kind: 'named',
-  name,
-  fraction,
-});
 
 export const cases = {
   full: orderWith({}),
@@ -42,30 +41,30 @@ export const cases = {
     order: '2418',
     use: 'roping',
     horse: { heartGirth: 73, elbowRoom: 4, barrel: 'average', withers: 'low', kind: 'stock' },
-    saddle: { rigging: named('7/8', 7 / 8), style: 'flat-plate' },
+    saddle: { rigging: rigging('7/8'), style: 'flat-plate' },
   }),
   centerFire: orderWith({
     order: '2419',
     horse: { name: 'Dunny', heartGirth: undefined, height: 60 },
-    saddle: { rigging: named('center-fire', 0.5), style: 'in-skirt', ringToRing: 40 },
+    saddle: { rigging: rigging('center-fire'), style: 'in-skirt', ringToRing: 40 },
   }),
   pony: orderWith({
     order: 'P-7',
     use: 'pleasure',
     horse: { name: 'Pepper', heartGirth: undefined, height: 46, kind: 'pony', barrel: 'round' },
-    saddle: { rigging: named('full', 1) },
+    saddle: { rigging: rigging('full') },
   }),
   draft: orderWith({
     order: 'D-1',
     use: 'packing',
     horse: { name: 'Samson', heartGirth: 90, kind: 'draft', barrel: 'round', condition: 7 },
-    saddle: { rigging: named('3/4', 0.75), style: 'dropped' },
+    saddle: { rigging: rigging('3/4'), style: 'dropped' },
   }),
   gall: orderWith({
     order: '2420',
     use: 'ranch',
     horse: { heartGirth: 73, trouble: ['elbow-gall', 'saddle-rolls'] },
-    saddle: { rigging: named('7/8', 7 / 8), style: 'flat-plate', ringToRing: 44 },
+    saddle: { rigging: rigging('7/8'), style: 'flat-plate', ringToRing: 44 },
     current: { style: 'straight', strands: 27, length: 32, age: 3 },
     wants: { style: 'straight', strands: 21 },
     colors: { body: ['buckskin'] },
@@ -73,7 +72,7 @@ export const cases = {
   nothing: orderWith({
     order: '2421',
     horse: { heartGirth: 72, elbowRoom: 1.75 },
-    saddle: { rigging: named('full', 1), ringToRing: 44 },
+    saddle: { rigging: rigging('full'), ringToRing: 44 },
   }),
   measured: orderWith({
     order: '2422',

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Order, Shop } from '../../src/order/types.ts';
 import { standingOf } from '../../src/words/about-check.ts';
 import { checkCsv, checkJson } from '../../src/views/check-data.ts';
-import { checkMarkdown, checkScreen } from '../support/screens.ts';
+import { checkMarkdown, checkScreen, oneLine, widest } from '../support/screens.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
 import { problemsText } from '../../src/words/problems.ts';
@@ -14,14 +14,11 @@ import { ruleSheet, rulesSheet } from '../../src/views/rules-sheet.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
 import type { Sheet } from '../../src/pages/sheet.ts';
 import type { CheckResult } from '../../src/words/types.ts';
-import { columns } from '../../src/units/width.ts';
 import { ruleName } from '../../src/words/words.ts';
 import { rules } from '../../src/rules/registry.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { cases, checked, failed, orderWith, plainOptions } from './report-cases.ts';
 
-const widest = (text: string): number => Math.max(...text.split('\n').map(columns));
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
 const wish = (wants: NonNullable<Order['wants']>, rest: Partial<Order> = {}): CheckResult & { ok: true } =>
   checked({ ...orderWith({ wants, saddle: { ringToRing: 44 } }), ...rest });
 

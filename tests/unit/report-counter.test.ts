@@ -1,15 +1,9 @@
 /** What a clerk needs to read on the screen of `size`. */
 import { describe, expect, test } from 'vitest';
 import { oddsText } from '../../src/words/counter-words.ts';
-import type { ReportOptions } from '../../src/pages/page.ts';
-import type { SizeResult } from '../../src/words/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
-import { sizeScreen } from '../support/screens.ts';
-import { cases, orderWith, plainOptions, sized } from './report-cases.ts';
-
-const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
-  sizeScreen([result], { ...plainOptions, ...change });
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
+import { oneLine } from '../support/screens.ts';
+import { cases, orderWith, screen, sized } from './report-cases.ts';
 
 describe('size', () => {
   test('buckles that must be ordered are told with what to tie', () => {

@@ -5,19 +5,12 @@ import type { Order, Shop } from '../../src/order/types.ts';
 import { sizeCsv, sizeJson } from '../../src/views/size-data.ts';
 import { shortCaution } from '../../src/numbers/cautions.ts';
 import { escaped } from '../../src/pages/markdown.ts';
-import { sizeMarkdown, sizeScreen } from '../support/screens.ts';
-import type { ReportOptions } from '../../src/pages/page.ts';
-import type { SizeResult } from '../../src/words/types.ts';
-import { columns } from '../../src/units/width.ts';
+import { oneLine, sizeMarkdown, sizeScreen, widest } from '../support/screens.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
-import { cases, failed, orderWith, plainOptions, sized } from './report-cases.ts';
+import { cases, failed, orderWith, plainOptions, screen, sized } from './report-cases.ts';
 import { escapes, formulas } from './report-payloads.ts';
 
 const names = Object.keys(cases) as (keyof typeof cases)[];
-const screen = (result: SizeResult, change: Partial<ReportOptions> = {}): string =>
-  sizeScreen([result], { ...plainOptions, ...change });
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ');
-const widest = (text: string): number => Math.max(...text.split('\n').map(columns));
 
 describe('screen', () => {
   test.each(names)('%s: no line is wider than the screen, in any form', (name) => {

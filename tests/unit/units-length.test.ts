@@ -4,13 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { formatHands } from '../../src/units/hands.ts';
 import { parseLength } from '../../src/units/length.ts';
 import { formatLength } from '../../src/units/print.ts';
+import { inchesIn as inches } from '../support/door.ts';
 import { within } from '../support/within.ts';
 
-const inches = (text: string): number => {
-  const read = parseLength(text);
-  if (!read.ok) throw new Error(`${text}: ${read.why}`);
-  return read.inches;
-};
 const why = (text: string): string => {
   const read = parseLength(text);
   if (read.ok) throw new Error(`${text} was read as ${String(read.inches)} in`);

@@ -1,6 +1,6 @@
-/** Damages a file that is written as YAML or JSON: what it says, how it is written, or its bytes. */
+/** Damages a file's values, writing or bytes. */
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { mutate } from '../../support/mutate-orders.ts';
 import { changed, documentsOf, type Lexicon } from './tree.ts';
 import { written } from './write.ts';
@@ -8,7 +8,6 @@ import { written } from './write.ts';
 /** Longer ones only take time. */
 const longest = 20_000;
 
-/** A new file out of older ones. */
 export function damaged(parents: readonly Buffer[], chance: Random, lexicon: Lexicon): Buffer {
   const parent = pick(chance, parents);
   if (happens(chance, 0.45)) {
@@ -24,7 +23,6 @@ export function damaged(parents: readonly Buffer[], chance: Random, lexicon: Lex
   return Buffer.from(written(said, chance)).subarray(0, longest);
 }
 
-/** Bytes turned, left out, doubled, made many or cut off. */
 export function damagedBytes(bytes: Buffer, chance: Random): Buffer {
   const at = whole(chance, 0, Math.max(0, bytes.length - 1));
   const to = Math.min(bytes.length, at + whole(chance, 1, 12));

@@ -1,6 +1,6 @@
-/** Texts to put where a value stands: too large, too small, no numbers at all, of another alphabet, commands for something else. */
+/** Texts in place of a value: too large, no numbers, other alphabets, commands. */
 import type { Random } from '../../../src/math/random.ts';
-import { pick, whole } from '../../support/backlog/draw.ts';
+import { pick, whole } from '../../support/draw.ts';
 import { escapes, formulas, markup, signs } from '../../unit/report-payloads.ts';
 
 const numbers = [
@@ -118,7 +118,7 @@ const odd = [
   ],
 ];
 
-/** One letter changed, left out, doubled or exchanged with the next, as fingers do. */
+/** A typing slip: one letter changed, left out, doubled or swapped. */
 export function misspelled(word: string, chance: Random): string {
   const at = whole(chance, 0, Math.max(0, word.length - 1));
   const [before, sign, after] = [word.slice(0, at), word.slice(at, at + 1), word.slice(at + 1)];
@@ -133,7 +133,6 @@ export function misspelled(word: string, chance: Random): string {
   ]);
 }
 
-/** A text that should not stand where it is put. */
 export function strangeText(chance: Random): string {
   const kind = whole(chance, 0, 9);
   if (kind <= 3) return pick(chance, numbers) + pick(chance, ['', ' ', ' ', ' ']) + pick(chance, units);

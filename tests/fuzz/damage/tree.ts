@@ -1,16 +1,16 @@
-/** Damage to what a file says, not to how it is written: values exchanged, of another kind, from another key, missing, doubled, too deep. */
+/** Damages what a file says: values swapped, of another kind, missing, doubled, too deep. */
 import { parseAllDocuments } from 'yaml';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { misspelled, strangeText } from './texts.ts';
 
-/** What a file says, every leaf a text. */
+/** Every leaf a text. */
 export type Said = string | Said[] | Said_;
 interface Said_ {
   [key: string]: Said;
 }
 
-/** Documents of a text that can be read; none where it cannot. */
+/** Those that can be read. */
 export function documentsOf(text: string): Said[] {
   try {
     return parseAllDocuments(text, { schema: 'failsafe', uniqueKeys: false, logLevel: 'silent' }).map(
@@ -29,7 +29,7 @@ function asSaid(value: unknown, depth: number): Said {
   return Object.fromEntries(entries);
 }
 
-/** Where something stands: the list or block around it, and its key there. */
+/** A parent and a key. */
 interface Seat {
   readonly around: Said[] | Said_;
   readonly key: string;
@@ -38,7 +38,7 @@ interface Seat {
 const isBlock = (said: Said | undefined): said is Said_ => typeof said === 'object' && !Array.isArray(said);
 const at = ({ around, key }: Seat): Said => (around as Said_)[key] ?? '';
 function put({ around, key }: Seat, said: Said): void {
-  const value = structuredClone(said); // a value may come from this very document, or from the lexicon
+  const value = structuredClone(said); // may come from this same document
   if (Array.isArray(around)) around[Number(key)] = value;
   else Object.defineProperty(around, key, { value, enumerable: true, configurable: true, writable: true });
 }
@@ -56,31 +56,31 @@ function seatsIn(said: Said, seats: Seat[] = []): Seat[] {
   return seats;
 }
 
-/** Values seen under each key, and the words that are allowed there. */
+/** Values seen under each key, and its allowed words. */
 export type Lexicon = ReadonlyMap<string, readonly Said[]>;
 
-/** Every value of good files, by its key. `schemas`: JSON Schemas, whose lists of words and names of keys count too. */
-export function lexiconOf(files: readonly Said[], schemas: readonly object[]): Lexicon {
+/** Values of good files by key, with the words and key names of their JSON Schema. */
+export function lexiconOf(files: readonly Buffer[], schema: object): Lexicon {
   const all = new Map<string, Said[]>();
   const add = (key: string, value: Said): void => {
     all.set(key, [...(all.get(key) ?? []), value]);
   };
-  for (const file of files)
-    for (const seat of seatsIn(file)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
-  const walk = (schema: unknown): void => {
-    if (typeof schema !== 'object' || schema === null) return;
-    const { properties = {} } = schema as { properties?: Record<string, { enum?: string[] }> };
+  for (const said of files.flatMap((file) => documentsOf(file.toString('utf8'))))
+    for (const seat of seatsIn(said)) if (!Array.isArray(seat.around)) add(seat.key, at(seat));
+  const walk = (part: unknown): void => {
+    if (typeof part !== 'object' || part === null) return;
+    const { properties = {} } = part as { properties?: Record<string, { enum?: string[] }> };
     for (const [key, each] of Object.entries(properties))
       for (const word of each.enum ?? ['']) add(key, word);
-    for (const each of Object.values(schema)) walk(each);
+    for (const each of Object.values(part)) walk(each);
   };
-  for (const schema of schemas) walk(schema);
+  walk(schema);
   return all;
 }
 
 type Change = (seat: Seat, seats: readonly Seat[], draw: { chance: Random; lexicon: Lexicon }) => void;
 
-/** After these many files are still what they were. */
+/** Most files still read after these, few after `rough`. */
 const mild: readonly Change[] = [
   (seat, _, { chance, lexicon }) => {
     put(seat, pick(chance, lexicon.get(seat.key) ?? [at(seat)]));
@@ -121,7 +121,6 @@ const mild: readonly Change[] = [
   },
 ];
 
-/** After these, few are. */
 const rough: readonly Change[] = [
   (seat, _, { chance }) => {
     put(seat, strangeText(chance));
@@ -165,7 +164,7 @@ const rough: readonly Change[] = [
   },
 ];
 
-/** One to four changes to a document, mild or rough. */
+/** One to four changes, mild or rough. */
 export function changed(said: Said, chance: Random, lexicon: Lexicon): Said {
   const root: Said_ = { root: structuredClone(said) };
   const kinds = happens(chance, 0.6) ? mild : rough;

@@ -1,6 +1,6 @@
-/** Writes what a file says in the ways people and programs write it: blocks, braces, JSON, quotes of each kind, remarks, aliases, CRLF. */
+/** Writes as people and programs do: blocks, braces, JSON, quotes, remarks, aliases, CRLF. */
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import type { Said } from './tree.ts';
 
 interface Pen {
@@ -8,7 +8,7 @@ interface Pen {
   readonly quote: number;
   readonly remark: number;
   readonly step: string;
-  /** A leaf that has an anchor, once it is written. */
+  /** Texts of anchored leaves already written. */
   readonly anchors: Map<string, string>;
   readonly alias: number;
 }
@@ -60,7 +60,7 @@ function flow(said: Said, pen: Pen): string {
   return `{ ${entries.join(', ')} }`;
 }
 
-/** As a program writes JSON: numbers and yes or no bare where they are such. */
+/** Numbers and booleans bare, as programs write. */
 function json(said: Said, chance: Random): string {
   const typed = happens(chance, 0.5);
   return JSON.stringify(
@@ -74,7 +74,6 @@ function json(said: Said, chance: Random): string {
   );
 }
 
-/** One document in one of the ways. */
 function document(said: Said, chance: Random): string {
   if (happens(chance, 0.25)) return `${json(said, chance)}\n`;
   const pen: Pen = {
@@ -89,7 +88,7 @@ function document(said: Said, chance: Random): string {
   return `${block(said, pen, '').slice(1)}\n`;
 }
 
-/** One or many documents, parted by marks or one on each line. */
+/** Documents split by marks, or one a line. */
 export function written(documents: readonly Said[], chance: Random): string {
   if (documents.length > 1 && happens(chance, 0.4)) {
     return documents.map((said) => `${JSON.stringify(said)}\n`).join(pick(chance, ['', '', '\n']));

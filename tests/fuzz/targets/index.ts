@@ -1,4 +1,4 @@
-/** Every input of the program, each with how it is tried. */
+/** Every input of the program. */
 import type { Target } from '../target.ts';
 import { ordersTarget } from './orders.ts';
 import { outcomesTableTarget, outcomesTarget } from './outcomes.ts';
@@ -8,7 +8,7 @@ import { wordsTarget } from './words.ts';
 
 interface Entry {
   readonly make: () => Target;
-  /** Of a hundred tries without --target, how many it gets. */
+  /** Percent of the tries without --target. */
   readonly share: number;
 }
 

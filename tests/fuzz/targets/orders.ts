@@ -1,10 +1,10 @@
-/** Order files: YAML and JSON, one document or many, an order a line; what is good goes through every printer. */
+/** Order files; good ones go through every printer. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOrders } from '../../../src/order/read-orders.ts';
-import { pick } from '../../support/backlog/draw.ts';
+import { pick } from '../../support/draw.ts';
 import { damaged } from '../damage/damage.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { steers } from '../hold-output.ts';
 import { kept, orderSeeds } from '../seeds.ts';
@@ -18,7 +18,7 @@ const tables = ['table', 'json', 'csv', 'markdown'];
 const papers = ['table', 'json', 'markdown', 'html'];
 const plans = ['table', 'json', 'csv', 'markdown', 'html'];
 
-/** Every printer of every command that reads orders. PDF, PNG and JPEG are slow: they come up now and then. */
+/** Every printer of every command. PDF, PNG and JPEG are slow, so rare. */
 export const orderLines: readonly (readonly string[])[] = [
   ...formats('size', [...tables, 'html']),
   ...formats('size', ['table', 'markdown'], '--why', '--all', '--units', 'cm'),
@@ -52,7 +52,6 @@ export const slowLines: readonly (readonly string[])[] = [
   ['draw', file, '--format', 'png'],
 ];
 
-/** An order file through the door, with every fault in its place. */
 function lookAtOrders(input: Buffer): Standing {
   const read = textOf(input);
   if (!read.ok) {
@@ -68,7 +67,7 @@ function lookAtOrders(input: Buffer): Standing {
   return entries.some(({ ok }) => ok) ? 'good' : 'faulty';
 }
 
-/** Two commands that cut a file into orders each in its own way. */
+/** They split a file into orders differently. */
 const twoWays: readonly (readonly string[])[] = [
   ['size', file, '--format', 'json'],
   ['backlog', file, '--format', 'json'],
@@ -80,7 +79,7 @@ interface Result {
   readonly problem?: string | null;
 }
 
-/** Holds the orders of the second of the two ways against those of the first, when it is of the same file. */
+/** Compares both ways on one file. */
 function sameOrders(): NonNullable<Target['after']> {
   let first: { input: Buffer; orders: string } = { input: Buffer.alloc(0), orders: '' };
   return ({ line, stdout }, read) => {
@@ -96,15 +95,12 @@ function sameOrders(): NonNullable<Target['after']> {
   };
 }
 
-/** How many printers a good input goes through. */
+/** For each good input. */
 const printers = 2;
 
 export function ordersTarget(): Target {
   const seeds = orderSeeds();
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [orderJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, orderJsonSchema());
   return {
     name: 'orders',
     file,
@@ -114,7 +110,7 @@ export function ordersTarget(): Target {
     look: lookAtOrders,
     after: sameOrders(),
     lines: (standing, input, chance) => {
-      // What is no text is cut by backlog, so that its good parts are done.
+      // Backlog alone reads the good parts of a file that is not text.
       if (chance.uniform() < 0.08 && textOf(input).ok) return twoWays;
       if (standing === 'faulty') return chance.uniform() < 0.25 ? [pick(chance, orderLines)] : [];
       const start = Math.floor(chance.uniform() * orderLines.length);

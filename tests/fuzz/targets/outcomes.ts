@@ -1,12 +1,12 @@
-/** Files of outcomes, as YAML and as CSV, with the orders that they name. */
+/** Outcome files, and the orders they name. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { orderJsonSchema } from '../../../src/order/json-schema.ts';
 import { readOutcomes } from '../../../src/order/read-outcomes.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { damaged, damagedBytes } from '../damage/damage.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { kept, outcomeSeeds } from '../seeds.ts';
 import type { Standing, Target } from '../target.ts';
@@ -54,10 +54,7 @@ const target = (kind: Kind, more: Pick<Target, 'seeds' | 'change'>): Target => (
 
 export function outcomesTarget(): Target {
   const seeds = outcomeSeeds();
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [orderJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, orderJsonSchema());
   return target('yaml', { seeds, change: (parents, chance) => damaged(parents, chance, lexicon) });
 }
 
@@ -66,7 +63,7 @@ export function outcomesTableTarget(): Target {
   return target('csv', { seeds: [Buffer.from(`${rows}\n`)], change: damagedTable });
 }
 
-/** Cells, rows and columns changed, or the form of the table itself. */
+/** Damages cells, rows, columns, or the table's form. */
 function damagedTable(parents: readonly Buffer[], chance: Random): Buffer {
   const parent = pick(chance, parents);
   if (happens(chance, 0.2)) return damagedBytes(parent, chance);

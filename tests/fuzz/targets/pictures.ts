@@ -1,7 +1,7 @@
-/** Photos: JPEG and PNG put together from their parts, with parts missing, doubled, of a wrong length, or damaged; and their Exif. */
+/** JPEG and PNG from parts that may be missing, doubled, mis-sized or damaged; and Exif. */
 import { pictureLimits, pictureOf } from '../../../src/photo/pixels/picture.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { damagedBytes } from '../damage/damage.ts';
 import { steers } from '../hold-output.ts';
 import { kept } from '../seeds.ts';
@@ -10,7 +10,7 @@ import { hold, type Standing, type Target } from '../target.ts';
 const two = (value: number): Buffer => Buffer.from([(value >> 8) & 255, value & 255]);
 const four = (value: number): Buffer => Buffer.concat([two(value >>> 16), two(value & 65535)]);
 
-/** A segment of a JPEG; its length is right, or nearly. */
+/** Its length is right or nearly so. */
 function segment(marker: number, body: Buffer, chance: Random): Buffer {
   const length = happens(chance, 0.93)
     ? body.length + 2

@@ -1,11 +1,11 @@
-/** Shop files: prices, stock, benches, numbers of the model; a shop that is good sizes, prices and plans a few orders. */
+/** Shop files; a good shop sizes, prices and plans orders. */
 import { textOf } from '../../../src/cli/text-file.ts';
 import { shopJsonSchema } from '../../../src/order/json-schema.ts';
 import { readShop } from '../../../src/order/read-shop.ts';
 import { modelNumbers } from '../../../src/numbers/numbers.ts';
-import { happens, pick } from '../../support/backlog/draw.ts';
+import { happens, pick } from '../../support/draw.ts';
 import { damaged } from '../damage/damage.ts';
-import { documentsOf, lexiconOf } from '../damage/tree.ts';
+import { lexiconOf } from '../damage/tree.ts';
 import { holdProblems } from '../hold-problems.ts';
 import { kept, shopSeeds } from '../seeds.ts';
 import { hold, type Standing, type Target } from '../target.ts';
@@ -13,7 +13,7 @@ import { orderLines } from './orders.ts';
 
 const file = 'shop.yaml';
 
-/** Infinity and NaN become null; the shop itself has none. */
+/** Infinity and NaN become null; the shop has none. */
 function holdsNull(value: unknown): boolean {
   let found = false;
   JSON.parse(JSON.stringify(value), (_, each: unknown) => {
@@ -33,7 +33,7 @@ function look(input: Buffer): Standing {
   return shop.ok ? 'good' : 'faulty';
 }
 
-/** A model block with numbers at or near the ends of what they may be. */
+/** Numbers at or near their limits. */
 function modelBlock(chance: { uniform: () => number }): string {
   const entries = Object.entries(modelNumbers).filter(() => chance.uniform() < 0.1);
   const lines = entries.map(([key, { min: low, max: high, unit }]) => {
@@ -53,10 +53,7 @@ export function shopTarget(): Target {
     '17-colors',
     '25-photo',
   ].map((name) => kept(`examples/orders/${name}.yaml`));
-  const lexicon = lexiconOf(
-    seeds.flatMap((bytes) => documentsOf(bytes.toString('utf8'))),
-    [shopJsonSchema()],
-  );
+  const lexicon = lexiconOf(seeds, shopJsonSchema());
   return {
     name: 'shop',
     file,

@@ -1,9 +1,9 @@
-/** The command line: every option of every command with words it takes, nearly takes and does not take, in any number and order. */
+/** The command line: every option, with good, nearly good and bad words. */
 import type { Command, Option } from 'commander';
 import type { WordReader } from '../../../src/cli/options.ts';
 import { buildProgram, commandNames } from '../../../src/cli/program.ts';
 import type { Random } from '../../../src/math/random.ts';
-import { happens, pick, whole } from '../../support/backlog/draw.ts';
+import { happens, pick, whole } from '../../support/draw.ts';
 import { misspelled, strangeText } from '../damage/texts.ts';
 import { kept } from '../seeds.ts';
 import type { Target } from '../target.ts';
@@ -75,7 +75,7 @@ const said = [
 ];
 const columns = ['order', 'order,style,strands', 'help', 'order,,x', 'all', 'order,order'];
 
-/** What an option may be followed by, by what its value is called. */
+/** By the name of an option's value. */
 const valuesOf: Readonly<Record<string, readonly string[]>> = {
   file: [...files, ...places],
   folder: ['photos', '.', 'gone', 'new-folder'],
@@ -92,7 +92,7 @@ const valuesOf: Readonly<Record<string, readonly string[]>> = {
   picture: ['photos/juniper-side.jpg', 'o.yaml', 'gone.jpg'],
 };
 
-/** How much work a run may ask for: more is only slow. */
+/** Bounds the work of a run. */
 const bounded: Readonly<Record<string, readonly string[]>> = {
   '--draws': ['4', '4', '5', '0', '-1', 'x'],
   '--simulate': ['100', '100', '0', 'x'],
@@ -120,7 +120,7 @@ function optionWords(option: Option, chance: Random): string[] {
   return happens(chance, 0.3) ? [`${name}=${value}`] : [name, value];
 }
 
-/** Words as a shell can hand them over: no zero byte; and none that leads out of the folder of the run. */
+/** As a shell passes them: no zero byte, no way out of the run's folder. */
 const handed = (word: string): string =>
   word
     .replaceAll('\0', '')
@@ -145,7 +145,7 @@ function lineOf(commands: readonly Command[], chance: Random): string[] {
       happens(chance, 0.1) ? strangeText(chance) : pick(chance, others),
     );
   }
-  // Of what nobody says, the program asks a lot of itself.
+  // By default ask draws a lot.
   if (command.name() === 'ask' && !words.some((word) => word.startsWith('--draws')))
     words.push('--draws', '4');
   if (happens(chance, 0.05)) words.unshift(pick(chance, ['--no-color', '--version', '-h', '--', '-x', '']));

@@ -1,10 +1,9 @@
-/** A backlog of invented orders, one file an order, a thousand files a folder. */
+/** Invented orders, one a file, a thousand files a folder. */
 import { seededRandom } from '../../../src/math/random.ts';
-import { happens } from './draw.ts';
+import { happens } from '../draw.ts';
 import { faulty } from './faults.ts';
 import { orderText } from './order.ts';
 
-/** A file to write: its name below the folder, and its text. */
 export interface BacklogFile {
   readonly name: string;
   readonly text: string;
@@ -13,15 +12,14 @@ export interface BacklogFile {
 export interface Backlog {
   readonly count: number;
   readonly seed: number;
-  /** How many of a hundred have a fault. */
   readonly faultyPercent: number;
 }
 
 const perFolder = 1000;
-/** Faults are drawn beside the orders, so that a good order is the same with faults around it or without. */
+/** Apart, so faults leave good orders the same. */
 const faultStream = 2 ** 40;
 
-/** The files one after the other; an order does not depend on how many there are. */
+/** An order is the same in any count. */
 export function* backlogFiles({ count, seed, faultyPercent }: Backlog): Generator<BacklogFile> {
   for (let number = 1; number <= count; number++) {
     const text = orderText(seed, number);
@@ -31,7 +29,6 @@ export function* backlogFiles({ count, seed, faultyPercent }: Backlog): Generato
   }
 }
 
-/** "0000/order-000001.yaml": names in the order of the numbers. */
 function nameOf(number: number): string {
   const folder = Math.floor((number - 1) / perFolder);
   return `${String(folder).padStart(4, '0')}/order-${String(number).padStart(6, '0')}.yaml`;

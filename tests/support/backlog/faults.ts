@@ -1,17 +1,16 @@
-/** Faults as hands make them, seeded: each turns a good order into one that must not be read. */
+/** Seeded slips that make an order one that must not be read. */
 import type { Random } from '../../../src/math/random.ts';
-import { whole } from './draw.ts';
+import { whole } from '../draw.ts';
 
-/** A kind of fault: the text with the fault in it, or nothing where this order has no place for it. */
+/** Nothing where the order has no place for it. */
 export type Fault = (text: string) => string | undefined;
 
-/** Replaces the first match. */
+/** The first match. */
 const swap =
   (pattern: RegExp, by: string): Fault =>
   (text) =>
     pattern.test(text) ? text.replace(pattern, by) : undefined;
 
-/** Every kind by a name that says what it is. */
 export const faults: Readonly<Record<string, Fault>> = {
   'a length without its unit': swap(/^( {2}heart-girth: [\d. /]+?) (?:in|cm|mm)\b/m, '$1'),
   'four inches of a hand': swap(/^( {2}height: \d+)\.\d hh/m, '$1.4 hh'),
@@ -28,7 +27,7 @@ export const faults: Readonly<Record<string, Fault>> = {
   'nothing in it': () => '# Invented: an order that was never written down.\n',
 };
 
-/** The text with one fault, drawn among those that fit. */
+/** One that fits. */
 export function faulty(text: string, random: Random): string {
   const kinds = Object.values(faults);
   const from = whole(random, 0, kinds.length - 1);

@@ -1,10 +1,10 @@
-/** Horses drawn at random whose measures go together: a tall one has a large girth, a fat one a larger, a pony less room. */
+/** Random horses whose measures go together: larger girth for tall and fat, less room for ponies. */
 import type { Random } from '../../../src/math/random.ts';
 import type { BarrelWord, Kind, Trouble, Use, Withers } from '../../../src/order/types.ts';
 import { draftGirthRatio, heightGirthFit } from '../../../src/numbers/girth-fit.ts';
-import { around, byShare, happens, pick, type Spread } from './draw.ts';
+import { around, byShare, happens, pick, type Spread } from '../draw.ts';
 
-/** A horse as it truly is; what the order says of it is drawn later. Lengths are inches. */
+/** The truth, in inches; what the order says comes later. */
 export interface DrawnHorse {
   readonly kind: Kind;
   readonly height: number;
@@ -20,9 +20,9 @@ export interface DrawnHorse {
 
 interface KindShape {
   readonly share: number;
-  /** Height at the withers, inches [choice: what such animals commonly measure]. */
+  /** At the withers, inches [choice: what such animals commonly measure]. */
   readonly height: Spread;
-  /** Girth in inches of a height in inches, at condition 5. */
+  /** Inches from inches, at condition 5. */
   readonly girth: (height: number) => number;
   readonly barrel: Readonly<Record<BarrelWord, number>>;
   readonly withers: Readonly<Record<Withers, number>>;
@@ -37,7 +37,7 @@ const slab = { 'slab-sided': 4, average: 5, round: 1 };
 const flat = { low: 6, average: 3, high: 0.5 };
 const even = { low: 2, average: 6, high: 2 };
 
-/** Shares and shapes are our own choice; girths follow the published fit the program itself uses, moved a little by kind. */
+/** Shares and shapes are our choice; girths follow the published fit, shifted by kind. */
 const kinds: Readonly<Record<Kind, KindShape>> = {
   stock: { share: 45, height: { mean: 60.5, sd: 1.8 }, girth: fitted, barrel: usual, withers: even },
   light: {
@@ -91,10 +91,9 @@ const usesOf: Readonly<Record<Kind, Readonly<Partial<Record<Use, number>>>>> = {
   donkey: { packing: 5, trail: 2, pleasure: 2 },
 };
 
-/** About one in twelve stands so upright in the shoulder that the elbow leaves hardly any room. */
+/** Share of upright shoulders, which leave hardly any room. */
 const uprightShoulder = 0.08;
 
-/** One horse. */
 export function drawHorse(random: Random): DrawnHorse {
   const kind = byShare(random, shares);
   const shape = kinds[kind];
@@ -123,7 +122,7 @@ export function drawHorse(random: Random): DrawnHorse {
 
 type Shape = Pick<DrawnHorse, 'barrel' | 'withers'> & { readonly upright: boolean };
 
-/** Trouble follows the shape, as it does in practice: what rolls is round, what galls has little room. */
+/** What rolls is round, what galls has little room. */
 function troubles(random: Random, { barrel, withers, upright }: Shape): Trouble[] {
   const likely: Trouble[] = [];
   if (barrel === 'round' || withers === 'low') likely.push('saddle-rolls', 'creeps-forward');

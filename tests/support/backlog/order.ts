@@ -1,6 +1,6 @@
-/** One invented order as a file of about sixty lines: the same text for the same seed and number, whatever else is made. */
+/** An invented order of about sixty lines, by seed and number. */
 import { seededRandom, type Random } from '../../../src/math/random.ts';
-import { around, byShare, happens, maybe, pick, whole } from './draw.ts';
+import { around, byShare, happens, maybe, pick, whole } from '../draw.ts';
 import { drawHorse, type DrawnHorse } from './horse.ts';
 import { drawCinch, drawSaddle, type DrawnCinch, type DrawnSaddle } from './saddle.ts';
 import {
@@ -15,13 +15,12 @@ import {
 import { block, folded, heightText, lengthText, line, words, type Writer } from './write.ts';
 
 const bodies = { natural: 8, charcoal: 5, chestnut: 3, sorrel: 1, buckskin: 1 };
-/** Width of the notes. */
+/** Of the notes. */
 const columns = 44;
 const accents = { rust: 3, black: 3, turquoise: 2, natural: 1, sage: 1 };
 
 const habits = { inches: 70, centimeters: 15, mixed: 15 };
 
-/** The horse and the saddle behind the text of an order, as they truly are. */
 export function truthOf(seed: number, number: number): { horse: DrawnHorse; saddle: DrawnSaddle } {
   const random = seededRandom(seed, number);
   byShare(random, habits);
@@ -29,14 +28,13 @@ export function truthOf(seed: number, number: number): { horse: DrawnHorse; sadd
   return { horse, saddle: drawSaddle(random, horse) };
 }
 
-/** Text of order `number` (from 1) of a seed. */
 export function orderText(seed: number, number: number): string {
   const random = seededRandom(seed, number);
   const habit = byShare(random, habits);
   const writer: Writer = { random, habit };
   const horse = drawHorse(random);
   const saddle = drawSaddle(random, horse);
-  /** How much the customer knows, 0 to 1. */
+  /** By the customer, 0 to 1. */
   const known = random.uniform();
   const lines = [
     '# Invented: the shop, the people and the horses of this backlog are made up.',
@@ -62,7 +60,7 @@ function customerLines(writer: Writer): string[] {
   const { random } = writer;
   const first = pick(random, firstNames);
   const family = `${pick(random, familyStarts)}${pick(random, familyEnds)}`;
-  // 555 0100 to 0199 are kept for invented people, and so is the domain (RFC 2606).
+  // 555 0100 to 0199 and the domain (RFC 2606) are reserved for invented people.
   const phone = `555 01${String(whole(random, 0, 99)).padStart(2, '0')}`;
   const mail = `${family.toLowerCase()}${whole(random, 1, 999)}@example.invalid`;
   return block('customer', [
@@ -82,11 +80,11 @@ function dateLines(writer: Writer): string[] {
   ];
 }
 
-/** A day so many days after the first of January 2026. */
+/** Days from January 1, 2026. */
 const dayText = (days: number): string =>
   new Date(Date.UTC(2026, 0, 1 + days)).toISOString().slice(0, 'yyyy-mm-dd'.length);
 
-/** Lines that an order has with a chance, the more the customer knows; a line left open is kept as a reminder now and then. */
+/** Likelier the more the customer knows; some open ones stay as reminders. */
 const toldBy =
   (known: number, { random }: Writer) =>
   (key: string, chance: number, lines: () => string[]): string[] => {
@@ -116,7 +114,7 @@ function horseLines(horse: DrawnHorse, known: number, writer: Writer): string[] 
   ];
 }
 
-/** A word, or now and then a depth that goes with the girth. */
+/** A word, or a depth that fits the girth. */
 function barrelLines({ barrel, girth }: DrawnHorse, writer: Writer): string[] {
   const depth = maybe(writer.random, 0.07, () => lengthText(girth * 0.37, writer));
   return depth === undefined ? line('barrel', barrel, writer) : block('barrel', [`depth: ${depth}`]);
@@ -183,7 +181,7 @@ function colorLines(writer: Writer): string[] {
   ];
 }
 
-/** Notes fill the file up to about its sixty lines; who knows little of the horse has often much to say. */
+/** Those who know little often say much. */
 function noteLines(room: number, random: Random): string[] {
   const wanted = Math.max(2, Math.round(around(random, { mean: room - 2, sd: 3 })));
   const left: string[] = [...remarks];

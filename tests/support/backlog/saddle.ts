@@ -1,10 +1,10 @@
-/** Saddles and cinches drawn at random for a horse: its rings hang where they can, and the cinch in use is one that somebody tied. */
+/** Random saddles and cinches that a horse could have. */
 import type { Random } from '../../../src/math/random.ts';
 import type { RiggingStyle, Style } from '../../../src/order/types.ts';
-import { around, byShare, happens, pick, type Spread } from './draw.ts';
+import { around, byShare, happens, pick, type Spread } from '../draw.ts';
 import type { DrawnHorse } from './horse.ts';
 
-/** A saddle as it truly is. Lengths are inches. */
+/** The true saddle, inches. */
 export interface DrawnSaddle {
   readonly position: string;
   readonly setBack: number;
@@ -15,7 +15,7 @@ export interface DrawnSaddle {
   readonly double: boolean;
 }
 
-/** A cinch somebody has or asks for. */
+/** Current or asked for. */
 export interface DrawnCinch {
   readonly style: Style;
   readonly strands: number;
@@ -34,7 +34,7 @@ const fractions: Readonly<Record<keyof typeof positions, number>> = {
   '11/16': 11 / 16,
 };
 
-/** Spine to ring along the skin of the average horse, as the model has it. */
+/** Average spine to ring along the skin, as in the model. */
 const drops: Readonly<Record<RiggingStyle, number>> = {
   ring: 14,
   'flat-plate': 14.5,
@@ -42,7 +42,6 @@ const drops: Readonly<Record<RiggingStyle, number>> = {
   dropped: 17,
 };
 
-/** One saddle for this horse. */
 export function drawSaddle(random: Random, { girth, use }: DrawnHorse): DrawnSaddle {
   const k = girth / 72;
   const position = byShare(random, positions);
@@ -60,7 +59,7 @@ export function drawSaddle(random: Random, { girth, use }: DrawnHorse): DrawnSad
   };
 }
 
-/** Buckles of the built-in shop that take a count of strands, small ones first. */
+/** By the strands they take, small ones first. */
 const buckles: readonly (readonly [most: number, ids: readonly string[]])[] = [
   [13, ['pony 2 1/2', 'plain 3']],
   [17, ['plain 3', 'plain 3 1/2']],
@@ -70,7 +69,6 @@ const buckles: readonly (readonly [most: number, ids: readonly string[]])[] = [
   [31, ['wide 5', 'special 6']],
 ];
 
-/** Strands for the horse and the position, give or take what people ask for. */
 export function drawCinch(random: Random, horse: DrawnHorse, saddle: DrawnSaddle): DrawnCinch {
   const spread: Spread = { mean: (17 + 0.9 * saddle.setBack) * (horse.girth / 72), sd: 2.6 };
   const odd = 2 * Math.round((around(random, spread) - 1) / 2) + 1;

@@ -1,13 +1,13 @@
-/** Words that invented orders are put together from: people, horses and remarks, all made up. */
+/** Words of invented orders: people, horses and remarks. */
 
-/** Invented. Put together at random; a likeness to anybody is chance. */
+/** All invented and combined at random; any likeness is chance. */
 export const firstNames = [
   ...['Ada', 'Bram', 'Cass', 'Dell', 'Edda', 'Fenn', 'Gus', 'Hanne', 'Ivo', 'Jonna', 'Kit', 'Leda'],
   ...['Marnie', 'Nell', 'Orrin', 'Pia', 'Quill', 'Rosa', 'Sylvie', 'Tova', 'Ulla', 'Vern', 'Wilma', 'Yara'],
   ...['Zoë', 'Aimé', 'Jörn', 'Inés'],
 ] as const;
 
-/** Invented, each of two parts, so that there are many. */
+/** Two parts make many names. */
 export const familyStarts = [
   ...['Ash', 'Bram', 'Cotton', 'Dun', 'Elder', 'Fox', 'Gorse', 'Hazel', 'Iron', 'Juniper', 'Kettle', 'Lark'],
   ...[
@@ -44,7 +44,6 @@ export const familyEnds = [
   ],
 ] as const;
 
-/** Invented names of horses. */
 export const horseStarts = [
   ...['', '', '', 'Old ', 'Little ', 'Miss ', 'Mister ', 'Blue ', 'Dusty ', 'Sunday ', 'Prairie ', 'Copper '],
 ] as const;
@@ -78,7 +77,7 @@ export const horseNames = [
   ...['Wicket', 'Yarrow', 'Zither', 'Thimble', 'Gravel', 'Mustard', 'Plank', 'Socks'],
 ] as const;
 
-/** What a counter might write down; none of it is read by the program. */
+/** Counter notes, which the program does not read. */
 export const remarks = [
   'Comes in on Saturdays.',
   'Wants it before the first branding.',
@@ -104,7 +103,7 @@ export const remarks = [
   'Asked what it costs to tie it wider; told that wide is not always better.',
 ] as const;
 
-/** What is written beside a line now and then. */
+/** Remarks beside a line. */
 export const asides = [
   'told by telephone',
   'taped in the shop',
@@ -115,5 +114,4 @@ export const asides = [
   'as far as they know',
 ] as const;
 
-/** What stands in place of an answer that nobody has yet. */
 export const reminders = ['not known yet', 'to be taped', 'ask', 'they will send it'] as const;

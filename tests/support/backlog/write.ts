@@ -1,14 +1,13 @@
-/** How a counter writes lengths and lines: in the unit of its habit, now and then with a word beside it. */
+/** How a counter writes: in its usual unit, sometimes with a remark. */
 import type { Random } from '../../../src/math/random.ts';
 import { formatHands } from '../../../src/units/hands.ts';
 import { formatLength } from '../../../src/units/print.ts';
-import { happens, pick } from './draw.ts';
+import { happens, pick } from '../draw.ts';
 import { asides } from './words.ts';
 
-/** In what units an order is written. */
 export type Habit = 'inches' | 'centimeters' | 'mixed';
 
-/** A pen that writes one order. */
+/** Writes one order. */
 export interface Writer {
   readonly random: Random;
   readonly habit: Habit;
@@ -16,7 +15,7 @@ export interface Writer {
 
 const cm = 2.54;
 
-/** A length as the habit has it: quarters of an inch, half centimeters, now and then millimeters or decimals. */
+/** To quarters of an inch, half centimeters, sometimes millimeters or decimals. */
 export function lengthText(inches: number, { random, habit }: Writer): string {
   const metric = habit === 'centimeters' || (habit === 'mixed' && happens(random, 0.5));
   if (metric)
@@ -26,7 +25,7 @@ export function lengthText(inches: number, { random, habit }: Writer): string {
 
 const halves = (value: number): string => String(Math.round(value * 2) / 2);
 
-/** A height: hands, where they are in use. */
+/** In hands, where they are used. */
 export function heightText(inches: number, writer: Writer): string {
   const { random, habit } = writer;
   if (habit === 'centimeters' || happens(random, 0.15)) return `${Math.round(inches * cm)} cm`;
@@ -34,17 +33,16 @@ export function heightText(inches: number, writer: Writer): string {
   return formatHands(inches);
 }
 
-/** A line of a key, now and then with a word beside it. */
+/** Sometimes with a remark. */
 export function line(key: string, value: string | undefined, { random }: Writer): string[] {
   if (value === undefined) return [];
   return [happens(random, 0.12) ? `${key}: ${value} # ${pick(random, asides)}` : `${key}: ${value}`];
 }
 
-/** A block: its key, and its lines set in. Nothing when there are none. */
 export const block = (key: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : [`${key}:`, ...lines.map((text) => `  ${text}`)];
 
-/** A list of words: one a line, or in brackets, or alone. */
+/** One a line, or in brackets, or alone. */
 export function words(key: string, values: readonly string[], { random }: Writer): string[] {
   const [only] = values;
   if (only === undefined) return [];
@@ -52,7 +50,6 @@ export function words(key: string, values: readonly string[], { random }: Writer
   return [values.length === 1 && happens(random, 0.5) ? `${key}: ${only}` : `${key}: [${values.join(', ')}]`];
 }
 
-/** Sentences as lines of at most this many columns. */
 export function folded(sentences: readonly string[], width: number): string[] {
   const lines: string[] = [];
   for (const word of sentences.join(' ').split(' ')) {

@@ -1,4 +1,4 @@
-/** Parts of hand-written pages that are made of code: what stands between `<!-- made: NAME -->` and `<!-- end -->`. */
+/** Fills `<!-- made: NAME -->` to `<!-- end -->` in hand-written pages. */
 import { howToTakePhoto } from '../../../src/words/ask-words.ts';
 import { csvColumns, nameList } from './columns.ts';
 import { jsonKeys } from './json-keys.ts';
@@ -18,7 +18,7 @@ const blocks: Readonly<Record<string, () => string | Promise<string>>> = {
 
 const block = /(<!-- made: ([\w ]+) -->\n)[^]*?(<!-- end -->)/g;
 
-/** A page with its blocks made anew. Throws when there is none, or one of an unknown name. */
+/** @throws when there is no block, or an unknown one */
 export async function filled(page: string): Promise<string> {
   const made = new Map<string, string>();
   for (const [, , name = ''] of page.matchAll(block)) {
@@ -28,6 +28,6 @@ export async function filled(page: string): Promise<string> {
   }
   if (made.size === 0) throw new Error('no block to fill');
   const parts = page.split(block);
-  // Every fourth part is text between blocks; then come a start, its name and an end.
+  // Every fourth part is text between blocks; then a start, its name and an end.
   return parts.map((part, i) => (i % 4 === 2 ? `\n${made.get(part) ?? ''}\n\n` : part)).join('');
 }

@@ -1,4 +1,4 @@
-/** Who names which source: model numbers, rules, the fit of girth to height, errata. */
+/** Who cites which source: model numbers, rules, the girth fit, errata. */
 import { errata } from '../../../src/numbers/errata.ts';
 import { askingNumbers } from '../../../src/numbers/asking-numbers.ts';
 import { benchNumbers } from '../../../src/numbers/bench-numbers.ts';
@@ -10,11 +10,9 @@ import { rules } from '../../../src/rules/registry.ts';
 export interface Citation {
   readonly source: string;
   readonly by: 'numbers' | 'rules' | 'facts' | 'errata';
-  /** Key or id of what cites it. */
   readonly name: string;
 }
 
-/** Every citation that the program's own tables hold. */
 export function citations(): Citation[] {
   return [
     ...Object.entries(modelNumbers).map(([name, { basis }]): Citation => ({

@@ -1,4 +1,4 @@
-/** The names of results and the columns of every table for spreadsheets, from the lists that print them. */
+/** Result names and columns of every table. */
 import { columnNames } from '../../../src/work/columns.ts';
 import { list } from '../../../src/pages/markdown.ts';
 import { askColumns } from '../../../src/views/ask-data.ts';
@@ -12,7 +12,7 @@ import { sizeColumns } from '../../../src/views/size-data.ts';
 import { errorColumns } from '../../../src/words/backlog-words.ts';
 import { headOf, names, type Name, type Named } from '../../../src/words/names.ts';
 
-/** Every table, by who prints it. */
+/** By the command that prints it. */
 export const tables: Readonly<Record<string, readonly Name[]>> = {
   size: sizeColumns,
   check: checkColumns,
@@ -28,7 +28,6 @@ export const tables: Readonly<Record<string, readonly Name[]>> = {
 
 const code = (texts: readonly string[]): string => texts.map((text) => `\`${text}\``).join(' ');
 
-/** Columns of every command, as CSV has them. */
 export const csvColumns = (): string =>
   list(Object.entries(tables).map(([command, columns]) => `**${command}**: ${code(columns.map(headOf))}`));
 
@@ -44,10 +43,10 @@ const units = {
   share: '0 to 1',
 };
 
-/** One level down, and told once for all. */
+/** Explained once for all. */
 const flat: ReadonlySet<string> = new Set(['inches', 'sd', 'text', 'mean', 'standardError']);
 
-/** Each name that needs a word and that `backlog --columns help` does not explain: unit, meaning, place in JSON. */
+/** What `backlog --columns help` does not explain: unit, meaning, place in JSON. */
 export const nameList = (): string =>
   list(
     (Object.entries(names) as [Name, Named][]).flatMap(([name, { unit, about, path }]) => {

@@ -1,4 +1,4 @@
-/** docs/files.md: every key of the order file and of the shop file, from the same definition that checks them. */
+/** docs/files.md: every key of order and shop files. */
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { run } from '../run-cli.ts';
 
@@ -22,7 +22,6 @@ interface Key {
   readonly shape: Shape;
 }
 
-/** Text of docs/files.md. */
 export async function filesDoc(): Promise<string> {
   return document([
     '# Keys of the files',
@@ -49,22 +48,22 @@ async function keysOfFile(kind: string): Promise<string> {
   );
 }
 
-/** A mark on the photo is a place: how places are written is said once. */
+/** Places on the photo are explained once. */
 const aboutOf = ({ description = '' }: Shape): string => description.replace(/, as \[from the left.*$/, '');
 
-/** Whether the path has every word of its description: "heart girth", "name of the horse". */
+/** Whether the path has every word of its description, as in "name of the horse". */
 function isSaid(path: string, about: string): boolean {
   const little = ['the', 'of', 'a'];
   const said = new Set(path.split(/\W+/).flatMap((word) => [word, `${word}s`, word.replace(/s$/, '')]));
   return about.split(/\W+/).every((word) => little.includes(word) || said.has(word));
 }
 
-/** Blocks that are told elsewhere. */
+/** Explained in other documents. */
 const elsewhere = ['model', 'learned'];
-/** A longer list of words is cut: the program itself names the nearest right ones. */
+/** The program names the nearest right words. */
 const mostWords = 25;
 
-/** Keys in the order of the schema, those of a block after it; `[]` stands for each entry of a list. */
+/** `[]` is each entry of a list. */
 function keysOf(shape: Shape, before: string): Key[] {
   const { properties = {}, required = [] } = shape;
   return Object.entries(properties).flatMap(([name, inner]) => {
@@ -106,7 +105,7 @@ function valuesOf({
   return plainOf({ type, pattern });
 }
 
-/** One value or a list of such: the values are told once. */
+/** Values are explained once. */
 function anyOfText(shapes: readonly Shape[]): string {
   const single = shapes.map(valuesOf);
   const list = shapes.findIndex(
@@ -116,7 +115,7 @@ function anyOfText(shapes: readonly Shape[]): string {
   return [...new Set(single.filter((text) => text !== ''))].join('; or ');
 }
 
-/** What is in a list; of numbers, such as a place in pixels, the description says it. */
+/** The description explains numbers, such as pixels. */
 function listText(items: Shape): string {
   if (items.minimum !== undefined || items.items !== undefined) return '';
   const inner = valuesOf(items);

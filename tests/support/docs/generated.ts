@@ -1,9 +1,7 @@
-/** Every file that is generated, and how: `npm run generate` writes them, tests/project/docs-fresh.test.ts compares them. */
-import fs from 'node:fs';
-import path from 'node:path';
+/** Files that `npm run generate` writes and tests/project/docs-fresh.test.ts compares. */
 import { format } from 'prettier';
 import { defaultShopSource } from '../generate-shop.ts';
-import { repo, run } from '../run-cli.ts';
+import { repoText, run } from '../run-cli.ts';
 import { filled } from './blocks.ts';
 import { filesDoc } from './files-doc.ts';
 import { manPage } from './man-page.ts';
@@ -12,7 +10,7 @@ import { rulesDoc } from './rules-doc.ts';
 import { sourcesDoc } from './sources-doc.ts';
 
 export interface Generated {
-  /** From the root of the repository. */
+  /** From the repository's root. */
   readonly file: string;
   readonly text: () => Promise<string>;
 }
@@ -26,24 +24,22 @@ const doc = (name: string, from: string, make: () => string | Promise<string>): 
 
 const style = { singleQuote: true, printWidth: 110 };
 
-/** A page written by hand, but for its blocks. */
+/** Written by hand, except its blocks. */
 const page = (file: string): Generated => ({
   file,
-  text: async () =>
-    format(await filled(fs.readFileSync(path.join(repo, file), 'utf8')), { ...style, parser: 'markdown' }),
+  text: async () => format(await filled(repoText(file)), { ...style, parser: 'markdown' }),
 });
 
-/** A picture of an invented order, as `draw` makes it. */
 const picture = (name: string, args: readonly string[]): Generated => ({
   file: `docs/pictures/${name}.svg`,
   text: async () => (await run(['draw', ...args])).stdout,
 });
 
-/** The shop comes first: what the others run is judged with it. */
+/** The shop first: the others are judged with it. */
 export const generated: readonly Generated[] = [
   {
     file: 'src/cinch/default-shop.ts',
-    text: () => defaultShopSource(fs.readFileSync(path.join(repo, 'examples', 'shop.yaml'), 'utf8')),
+    text: () => defaultShopSource(repoText('examples/shop.yaml')),
   },
   doc('rules', 'src/rules', rulesDoc),
   doc('sources', 'src/numbers', sourcesDoc),

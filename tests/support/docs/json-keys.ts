@@ -1,10 +1,10 @@
-/** The keys of the JSON that each command prints, gathered from what it prints of the examples. */
+/** The JSON keys of each command on the examples. */
 import { jsonPrinted } from '../json-printed.ts';
 
-/** Keys, each with the keys under it; a list has the keys of all its entries together. */
+/** A list joins its entries' keys. */
 type Keys = Map<string, { readonly under: Keys; isList: boolean }>;
 
-/** One line a command: `a` is a value, `a[]` a list, `a {b c}` has keys of its own; a spec is written out once. */
+/** `a` is a value, `a[]` a list, `a {b c}` has keys; a spec is written out once. */
 export async function jsonKeys(): Promise<string> {
   const commands = new Map<string, Keys>();
   for (const [command, document] of await jsonPrinted()) {
@@ -27,12 +27,12 @@ function gather(keys: Keys, value: unknown): void {
       const at = keys.get(name) ?? { under: new Map(), isList: false };
       at.isList ||= Array.isArray(inner);
       keys.set(name, at);
-      // What is wrong with a file is the same everywhere, and told once.
+      // The same everywhere, so told once.
       if (name !== 'error') gather(at.under, inner);
     }
 }
 
-/** Keys of a block that was told before, under the same name and with the same keys, are not told again. */
+/** Known blocks with the same keys are not repeated. */
 function keysText(keys: Keys, told: Map<string, string>): string {
   const one = ([name, { under, isList }]: [string, { readonly under: Keys; isList: boolean }]): string => {
     const head = `${name}${isList ? '[]' : ''}`;
@@ -45,6 +45,6 @@ function keysText(keys: Keys, told: Map<string, string>): string {
   return [...keys].map(one).join(' ');
 }
 
-/** Lines of at most 110 signs, those after the first set in. */
+/** Later lines are indented. */
 const wrapped = (line: string): string[] =>
   line.match(/(?=\S).{1,108}(?=\s|$)/g)?.map((part, i) => (i === 0 ? part : `  ${part}`)) ?? [];

@@ -1,4 +1,4 @@
-/** What is too much for the program, from the code that says no. */
+/** The program's limits, from its code. */
 import { mostDraws } from '../../../src/cli/commands/size.ts';
 import { drawnLimits } from '../../../src/cli/draw/photo-pixels.ts';
 import { pictureLimits } from '../../../src/photo/pixels/picture.ts';
@@ -14,7 +14,6 @@ import { list } from '../../../src/pages/markdown.ts';
 const millions = (count: number): string => `${String(count / 1e6)} million`;
 const megabytes = (bytes: number): string => `${String(bytes / 1e6)} MB`;
 
-/** One limit a line. */
 export function limits(): string {
   const { properties } = orderJsonSchema() as { properties: Record<string, { maxLength?: number }> };
   const most = (key: string): string => String(properties[key]?.maxLength);

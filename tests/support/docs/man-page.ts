@@ -1,16 +1,16 @@
-/** docs/cinchwright.1: the manual page, made of the help of the program and of every command. */
+/** docs/cinchwright.1: the manual page, from the program's help. */
 import { commandNames } from '../../../src/cli/program.ts';
 import { version } from '../../../src/cli/version.ts';
 import { cautions } from '../../../src/numbers/cautions.ts';
 import { run } from '../run-cli.ts';
 
-/** A term of a list, such as an option, and what is said of it. */
+/** Such as an option. */
 interface Item {
   readonly term: string;
   readonly text: string;
 }
 
-/** Text of docs/cinchwright.1, in the man macros. */
+/** In man macros. */
 export async function manPage(): Promise<string> {
   const top = partsOf(await helpOf(['--help']));
   const sections: string[] = [];
@@ -62,13 +62,13 @@ async function commandSection(name: string): Promise<string> {
 interface Parts {
   readonly usage: string;
   readonly about: string;
-  /** Lines under a heading that ends in a colon, by the heading. */
+  /** By a heading that ends in a colon. */
   readonly lists: ReadonlyMap<string, readonly string[]>;
-  /** Paragraphs after the options. */
+  /** After the options. */
   readonly rest: readonly string[];
 }
 
-/** The help's paragraphs: usage, what it is for, lists under headings, and plain ones. */
+/** Usage, purpose, lists under headings, plain paragraphs. */
 function partsOf(help: string): Parts {
   const [usage = '', about = '', ...others] = help.trimEnd().split(/\n\n+/);
   const lists = new Map<string, readonly string[]>();
@@ -81,7 +81,7 @@ function partsOf(help: string): Parts {
   return { usage: usage.replace(/^Usage: /, '').replace(/\s+/g, ' '), about, lists, rest };
 }
 
-/** A term starts two columns in; what stands deeper goes on with the text before. */
+/** Terms start two columns in; deeper text continues them. */
 function itemsOf(lines: readonly string[]): Item[] {
   const items: Item[] = [];
   for (const line of lines) {
@@ -102,7 +102,7 @@ const plain = (text: string): string[] => ['.PP', escaped(text.replace(/\s+/g, '
 
 const verbatim = (lines: readonly string[]): string[] => ['.nf', ...lines.map(escaped), '.fi'];
 
-/** Backslashes and minus signs as they are; a line must not begin with a control character. */
+/** No line may begin with a control character. */
 const escaped = (text: string): string =>
   text
     .replaceAll('\\', '\\e')

@@ -1,4 +1,4 @@
-/** docs/numbers.md: every number of the model with its unit, range, meaning and basis. */
+/** docs/numbers.md: every model number with unit, range, meaning and basis. */
 import { askingNumbers } from '../../../src/numbers/asking-numbers.ts';
 import { benchNumbers } from '../../../src/numbers/bench-numbers.ts';
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
@@ -6,10 +6,9 @@ import { learningNumbers } from '../../../src/numbers/learning-numbers.ts';
 import type { FixedNumber } from '../../../src/numbers/model-number.ts';
 import { modelNumbers } from '../../../src/numbers/numbers.ts';
 
-/** A number; one of the model has a range. */
 type Listed = FixedNumber<string> & { readonly min?: number; readonly max?: number };
 
-/** Units that read as they are stand as they are; a chance and a ratio have none. */
+/** Others read as they are; chances and ratios have none. */
 const units: Readonly<Record<string, string>> = {
   'in*k': ' in·k',
   'in/in': ' in/in',
@@ -29,7 +28,6 @@ const line = ([key, { value, unit, about, basis, min, max }]: [string, Listed]):
 
 const lines = (numbers: Readonly<Record<string, Listed>>): string => list(Object.entries(numbers).map(line));
 
-/** Text of docs/numbers.md. */
 export const numbersDoc = (): string =>
   document([
     '# Numbers',

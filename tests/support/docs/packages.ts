@@ -1,9 +1,7 @@
-/** Every package the project uses, why, and under which license. */
-import fs from 'node:fs';
-import path from 'node:path';
-import { repo } from '../run-cli.ts';
+/** Every package, why it is used, and its license. */
+import { repoText } from '../run-cli.ts';
 
-/** Why a package is here; one that is not on the list makes this fail. */
+/** Why each is here; a package not listed fails. */
 const inProgram: Readonly<Record<string, string>> = {
   '@clack/core': 'questions on a terminal',
   '@jsquash/jpeg': 'photos as JPEG, in WebAssembly',
@@ -20,7 +18,7 @@ const inProgram: Readonly<Record<string, string>> = {
   zod: 'the shape of order and shop files',
 };
 
-/** The same of what is only used to build and to test. */
+/** Only to build and test. */
 const besides: Readonly<Record<string, string>> = {
   '@flatten-js/core': 'another opinion on distances',
   '@stryker-mutator/core': 'breaks the model in one place at a time',
@@ -58,9 +56,9 @@ interface Manifest {
   readonly devDependencies: Readonly<Record<string, string>>;
 }
 
-const json = (file: string): unknown => JSON.parse(fs.readFileSync(path.join(repo, file), 'utf8'));
+const json = (file: string): unknown => JSON.parse(repoText(file));
 
-/** Two paragraphs, those in the program and the others. Throws when a package has no reason here, or one here is not used. */
+/** @throws when reasons and packages differ */
 export function packages(): string {
   const { dependencies, devDependencies } = json('package.json') as Manifest;
   const locked = (json('package-lock.json') as { packages: Readonly<Record<string, Locked>> }).packages;

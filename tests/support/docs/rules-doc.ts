@@ -1,11 +1,10 @@
-/** docs/rules.md: every rule in a line, then what it says of its examples. */
+/** docs/rules.md: every rule, and what it says of its examples. */
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { mayRefuse } from '../../../src/words/about-rules.ts';
 import { judgementWords } from '../../../src/words/words.ts';
 import { rules } from '../../../src/rules/registry.ts';
 import type { AnyRule, Evidence } from '../../../src/rules/rule.ts';
 
-/** Text of docs/rules.md. */
 export const rulesDoc = (): string =>
   document([
     '# Rules',
@@ -16,7 +15,7 @@ export const rulesDoc = (): string =>
     ),
   ]);
 
-/** Nothing where it is just what the trade does. */
+/** Common trade practice needs none. */
 function basis({ evidence }: AnyRule): string {
   const text = evidence.map(evidenceText).join('; ');
   return text === 'settled practice' ? '' : ` From ${text}.`;

@@ -1,4 +1,4 @@
-/** docs/sources.md: every source once and how it is known, then where sources disagree. */
+/** docs/sources.md: every source, and where sources disagree. */
 import { document, escaped, list } from '../../../src/pages/markdown.ts';
 import { errata } from '../../../src/numbers/errata.ts';
 import { sourceList } from '../../../src/numbers/sources.ts';
@@ -12,7 +12,6 @@ const kinds = {
   table: 'Tables, formulas and data',
 } as const;
 
-/** Text of docs/sources.md. */
 export const sourcesDoc = (): string =>
   document([
     '# Sources',
