@@ -10,6 +10,8 @@ export interface Plan {
   readonly seed: number;
   /** Tries of which V8 keeps counters; 0 for none, and then a seed gives the same run everywhere. */
   readonly guided: number;
+  /** Of a hundred inputs, so many go through command lines too, not through the reader alone; 100 if not said. */
+  readonly run?: number;
   /** Milliseconds of the clock after which no further try is made. */
   readonly until?: number;
   /** How long a try may take; two seconds if not said. */
@@ -109,10 +111,10 @@ class Fuzz {
   }
 
   async #one(): Promise<Buffer> {
-    const { seed, before } = this.#plan;
+    const { seed, before, run } = this.#plan;
     const chance = seededRandom(seed, this.#figures.tries + 1);
     const parents = 100 * chance.uniform() < fromSeeds ? this.#bench.target.seeds : this.#parents;
-    const { tried, standing } = this.#bench.next(parents, chance);
+    const { tried, standing } = this.#bench.next(parents, chance, run);
     before?.({ tried, why: 'it did not end' });
     const { why, runs, took, standing: found } = await this.#bench.judge(tried, standing);
     this.#figures.tries += 1;

@@ -37,8 +37,8 @@ export class Bench {
     this.#folder.put(target.beside);
   }
 
-  /** A new input and the command lines to run with it. */
-  next(parents: readonly Buffer[], chance: Random): { tried: Case; standing: Standing | Error } {
+  /** A new input and the command lines to run with it; of a hundred inputs so many are `run`. */
+  next(parents: readonly Buffer[], chance: Random, run = 100): { tried: Case; standing: Standing | Error } {
     const input = this.target.change(parents, chance);
     let standing: Standing | Error;
     try {
@@ -47,6 +47,8 @@ export class Bench {
       standing = error as Error;
     }
     const lines = standing instanceof Error ? [] : this.target.lines(standing, input, chance);
+    if (this.target.onlyRuns !== true && 100 * chance.uniform() >= run)
+      return { tried: { target: this.target.name, input, lines: [] }, standing };
     return { tried: { target: this.target.name, input, lines }, standing };
   }
 

@@ -28,6 +28,8 @@ export interface Target {
   readonly after?: (ran: RanLine, read: (name: string) => Buffer | undefined) => void;
   /** Whether runs write files, so that the folder has to be made anew. */
   readonly writes?: true;
+  /** Whether it has no reader of its own that could be tried without a command line. */
+  readonly onlyRuns?: true;
 }
 
 /** Something that must hold and does not. */
