@@ -10,6 +10,8 @@ export interface Plan {
   readonly seed: number;
   /** Tries counted by V8. With 0, a seed gives the same run everywhere. */
   readonly guided: number;
+  /** Percent of inputs that go through command lines too, not the reader alone; 100 by default. */
+  readonly run?: number;
   /** No try starts after this clock time. */
   readonly until?: number;
   /** Of one try; 2000 by default. */
@@ -106,10 +108,10 @@ class Fuzz {
   }
 
   async #one(): Promise<Buffer> {
-    const { seed, before } = this.#plan;
+    const { seed, before, run } = this.#plan;
     const chance = seededRandom(seed, this.#figures.tries + 1);
     const parents = 100 * chance.uniform() < fromSeeds ? this.#bench.target.seeds : this.#parents;
-    const { tried, standing } = this.#bench.next(parents, chance);
+    const { tried, standing } = this.#bench.next(parents, chance, run);
     before?.({ tried, why: 'it did not end' });
     const { why, runs, took, standing: found } = await this.#bench.judge(tried, standing);
     this.#figures.tries += 1;

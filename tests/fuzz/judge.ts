@@ -34,7 +34,8 @@ export class Bench {
     this.#folder.put(target.beside);
   }
 
-  next(parents: readonly Buffer[], chance: Random): { tried: Case; standing: Standing | Error } {
+  /** `run`: percent of inputs with command lines. */
+  next(parents: readonly Buffer[], chance: Random, run = 100): { tried: Case; standing: Standing | Error } {
     const input = this.target.change(parents, chance);
     let standing: Standing | Error;
     try {
@@ -43,6 +44,8 @@ export class Bench {
       standing = error as Error;
     }
     const lines = standing instanceof Error ? [] : this.target.lines(standing, input, chance);
+    if (this.target.onlyRuns !== true && 100 * chance.uniform() >= run)
+      return { tried: { target: this.target.name, input, lines: [] }, standing };
     return { tried: { target: this.target.name, input, lines }, standing };
   }
 

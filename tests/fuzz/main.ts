@@ -11,7 +11,7 @@ import { Bench } from './judge.ts';
 import { targets } from './targets/index.ts';
 import { watch } from './watch.ts';
 
-const help = `npm run fuzz -- [--target NAME] [--tries N | --minutes M] [--seed S] [--guided N] [--jobs N]
+const help = `npm run fuzz -- [--target NAME] [--tries N | --minutes M] [--seed S] [--guided N] [--run N] [--jobs N]
 npm run fuzz -- --replay FILE...
 
   --target NAME  one of ${Object.keys(targets).join(', ')} (default: all, by their shares)
@@ -19,6 +19,7 @@ npm run fuzz -- --replay FILE...
   --minutes M    instead: as many as there is time for, one input after the other
   --seed S       start of the random numbers (default: 1)
   --guided N     for so many tries of each input see which of them go new ways, and keep those to go on from (default: 2000)
+  --run N        of a hundred inputs, so many go through command lines too, not through their reader alone (default: 100)
   --jobs N       inputs that are tried at the same time, each by a process of its own (default: 1)
   --replay       try again what was kept in files
 `;
@@ -33,6 +34,7 @@ const options = {
   minutes: { type: 'string' },
   seed: { type: 'string', default: '1' },
   guided: { type: 'string', default: '2000' },
+  run: { type: 'string', default: '100' },
   jobs: { type: 'string', default: '1' },
   replay: { type: 'boolean', default: false },
   help: { type: 'boolean', default: false },
@@ -44,12 +46,13 @@ interface Asked {
   readonly minutes: number | undefined;
   readonly seed: number;
   readonly guided: number;
+  readonly run: number;
 }
 
 async function main(): Promise<number> {
   const { values, positionals } = parseArgs({ options, allowPositionals: true });
   const names = values.target === undefined ? Object.keys(targets) : [values.target];
-  const numbers = [values.tries, values.minutes, values.seed, values.guided, values.jobs];
+  const numbers = [values.tries, values.minutes, values.seed, values.guided, values.run, values.jobs];
   if (values.replay) return replay(positionals);
   const wrong =
     names.some((name) => targets[name] === undefined) ||
@@ -63,7 +66,12 @@ async function main(): Promise<number> {
     const part = (targets[name]?.share ?? 0) / shares;
     const minutes = values.minutes === undefined ? undefined : Number(values.minutes) * part;
     const tries = minutes === undefined ? Math.ceil(Number(values.tries ?? 10_000) * part) : Infinity;
-    return { name, tries, minutes, seed: Number(values.seed), guided: Number(values.guided) };
+    const [seed, guided, run] = [values.seed, values.guided, values.run].map(Number) as [
+      number,
+      number,
+      number,
+    ];
+    return { name, tries, minutes, seed, guided, run };
   });
   const rows = await inTurn(asked, Number(values.jobs));
   if (values.target === undefined || process.env[mark] === undefined)
@@ -88,12 +96,12 @@ async function inTurn(asked: readonly Asked[], jobs: number): Promise<Row[]> {
   return rows;
 }
 
-async function here({ name, tries, minutes, seed, guided }: Asked): Promise<Row> {
+async function here({ name, tries, minutes, ...plan }: Asked): Promise<Row> {
   const target = targets[name]?.make();
   if (target === undefined) throw new Error(`there is no target ${name}`);
   const { before, end } = watch(fileFor(name, 'hung'));
   const until = minutes === undefined ? Infinity : Date.now() + minutes * 60_000;
-  const { failures, slow, ...figures } = await fuzz(target, { tries, seed, guided, until, before });
+  const { failures, slow, ...figures } = await fuzz(target, { tries, ...plan, until, before });
   end();
   failures.forEach(({ tried, why }, i) => {
     print(`${keep(tried, why, String(i + 1))}\n  ${why.slice(0, 400)}\n`);
@@ -114,9 +122,10 @@ function keep(tried: Case, why: string, what: string): string {
 }
 
 /** In its own process. @throws when that ends without figures */
-function elsewhere({ name, tries, minutes, seed, guided }: Asked): Promise<Row> {
+function elsewhere({ name, tries, minutes, ...plan }: Asked): Promise<Row> {
   const bound = minutes === undefined ? ['--tries', String(tries)] : ['--minutes', String(minutes)];
-  const args = ['--target', name, ...bound, '--seed', String(seed), '--guided', String(guided)];
+  const same = Object.entries(plan).flatMap(([option, value]) => [`--${option}`, String(value)]);
+  const args = ['--target', name, ...bound, ...same];
   const child = spawn(process.execPath, [process.argv[1] ?? '', ...args], {
     env: { ...process.env, [mark]: '1' },
     stdio: ['ignore', 'pipe', 'inherit'],

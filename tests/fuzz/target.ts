@@ -24,6 +24,8 @@ export interface Target {
   readonly after?: (ran: RanLine, read: (name: string) => Buffer | undefined) => void;
   /** Runs write files, so the folder is made anew. */
   readonly writes?: true;
+  /** Whether it has no reader of its own that could be tried without a command line. */
+  readonly onlyRuns?: true;
 }
 
 class Slip extends Error {}

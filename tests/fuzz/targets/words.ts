@@ -186,6 +186,7 @@ export function wordsTarget(): Target {
     },
     look: () => 'good',
     lines: (_, input) => [wordsOf(input)],
+    onlyRuns: true,
     writes: true,
   };
 }
