@@ -47,7 +47,7 @@ const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
     Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
-  because: () => say`stays farther off the sore than the current cinch`,
+  because: () => say`a sore asks for a cinch farther off it than the current one`,
 });
 
 type IsGood = (judged: Judged) => boolean;

@@ -146,7 +146,8 @@ export function colorText({ colors, options = [] }: Order): string {
     ...(accent.length === 0 ? [] : [`accent cord ${listed(accent)}`]),
     ...options,
   ];
-  return parts.length === 0 ? '' : `With ${listed(parts)}.`;
+  const several = parts.some((part) => part.includes(' and '));
+  return parts.length === 0 ? '' : `With ${several ? parts.join('; ') : listed(parts)}.`;
 }
 
 /** "17 strands, 1/2 in narrower: surer at the elbow, $12.20 less." */

@@ -38,7 +38,7 @@ test('on a terminal a line says how far it is, and goes before the answer comes'
     columns: 80,
   });
   vi.restoreAllMocks();
-  expect(stderr).toMatch(/^\r0 orders, 0 %.*\r1 orders, 33 %.*\r2 orders, 66 %, [^\r]*\r\u001b\[K$/s);
+  expect(stderr).toMatch(/^\r0 orders, 0%.*\r1 orders, 33%.*\r2 orders, 66%, [^\r]*\r\u001b\[K$/s);
   expect(stdout).toContain('Horse 3');
   expect((await ask('a.yaml', 'b.yaml')).stderr).toBe('');
 });
