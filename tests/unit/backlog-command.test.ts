@@ -79,7 +79,7 @@ describe('how far it is', () => {
     const lines = said.split('\r').slice(1);
     expect(lines).toHaveLength(drawn ? 11 : 0);
     if (!drawn) return;
-    expect(lines[9]).toBe('1000 orders, 50%, 1000 a sec\u001b[K');
+    expect(lines[9]).toBe('1000 orders, 50%, 1000 a seco\u001b[K');
     expect(lines[10]).toBe('\u001b[K');
   });
 
