@@ -108,7 +108,12 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
       'Latigo, off billet',
       `take up ${inches(ticket.run)} each side, from ring to buckle${ticket.measured ? '' : ', a guess'}`,
     ],
-    ['Time allowed', time === '' || quantity === 1 ? time : `${time} for all ${String(quantity)}`],
+    [
+      'Time allowed',
+      time === '' || quantity === 1
+        ? time
+        : `${time} for ${quantity === 2 ? 'both' : `all ${String(quantity)}`}`,
+    ],
     ["Customer's notes", ticket.notes ?? ''],
   ];
   return under('What to tie', [{ kind: 'pairs', rows: rows.filter(([, text]) => text !== '') }]);
