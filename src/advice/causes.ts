@@ -141,8 +141,8 @@ const slipsBack: Explain<Placed> = ({ facts }) => {
 const girthy: Explain = ({ judged: { candidate } }) => {
   const { inches, floor } = candidate.clearance;
   if (inches < floor) {
-    const vet = say`ask a vet all the same; ulcers and lameness are common causes`;
-    return yes(joined([nearWords(inches), say`stop using this cinch`, vet]));
+    const stop = say`stop using this cinch; ask a vet all the same; ulcers and lameness are common causes`;
+    return yes(joined([nearWords(inches), stop]));
   }
   return no(
     joined([vetFirst, say`this cinch clears the elbow by about ${gap(inches)}; tighten it in stages`]),

@@ -36,7 +36,7 @@ const notPoor = (facts: CaseFacts): Criterion => ({
     isPoor(judged, facts) ? 21 - twentieths(judged) + (isTooNarrow(judged, facts) ? 21 : 0) : 0,
   because: (a, b) =>
     isTooNarrow(b, facts)
-      ? say`no maker ties ${count(b.candidate.strands)} strands on a horse of this size`
+      ? say`${count(b.candidate.strands)} strands are well outside the usual on a horse of this size`
       : !isPoor(a, facts) && b.judgementOf('flare-position') === 'poor'
         ? say`a flare that starts high crowds the armpit on a full rig`
         : surer(a, b),
@@ -47,7 +47,7 @@ const offTheSore = (facts: CaseFacts): Criterion => ({
   id: 'off the sore',
   key: (judged) =>
     Math.max(rubsAgain(facts, judged.candidate), Number(judged.judgementOf('better-than-now') === 'poor')),
-  because: () => say`stays farther off the sore than the current cinch`,
+  because: () => say`a sore asks for a cinch farther off it than the current one`,
 });
 
 type IsGood = (judged: Judged) => boolean;
@@ -88,7 +88,7 @@ const whatPracticeTies = ({ practice }: CaseFacts): Criterion => ({
     const band = bandOf({ practice }, candidate);
     return isTied(candidate.strands, band) || usualWords(band).values.length === 0
       ? usualWords(band)
-      : say`no maker ties ${count(candidate.strands)} strands where this ring hangs`;
+      : say`${count(candidate.strands)} strands are well outside the usual where this ring hangs`;
   },
 });
 

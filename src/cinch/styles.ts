@@ -14,13 +14,13 @@ export const styles: Readonly<Record<Style, StyleEntry>> = {
     id: 'high-flare',
     name: 'high-flare roper',
     effort: 1,
-    about: 'pinched at the buckles, with a flare that starts high on the side',
+    about: 'drawn in at the buckles, with a flare that starts high on the side',
   },
   'low-flare': {
     id: 'low-flare',
     name: 'low-flare roper',
     effort: 2,
-    about: 'pinched at the buckles and below; it flares only near the chest',
+    about: 'drawn in at the buckles and below; it flares only near the chest',
   },
 };
 

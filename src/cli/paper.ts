@@ -198,13 +198,13 @@ type Chosen = { spec: RankedSpec; none?: undefined } | { spec?: undefined; none:
 function named({ specs }: Advice, { spec: rank, style, strands }: PaperOptions): Chosen {
   if (rank !== undefined) {
     const spec = specs[rank - 1];
-    const none = `there is no rank ${String(rank)}: ${String(specs.length)} pass`;
+    const none = `there is no rank ${String(rank)}: the last is ${String(specs.length)}`;
     return spec === undefined ? { none } : { spec };
   }
   const spec = specs.find(
     ({ candidate: c }) => c.style === (style ?? c.style) && c.strands === (strands ?? c.strands),
   );
   const asked = [style, strands === undefined ? undefined : `${String(strands)} strands`];
-  const none = `no ${asked.filter((part) => part !== undefined).join(', ')} passes for this pair; see check`;
+  const none = `no ${asked.filter((part) => part !== undefined).join(', ')} passes here; see check`;
   return spec === undefined ? { none } : { spec };
 }

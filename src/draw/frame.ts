@@ -15,7 +15,7 @@ export const paper = { width: 720, height: 522, margin: 18 } as const;
 
 /** A sore, and DO NOT CUT. */
 export const noticesOf = (advice: Advice, units: Units): string[] => [
-  ...advice.welfare.slice(0, 1).map((phrase) => phraseText(phrase, units)),
+  ...advice.welfare.map((phrase) => phraseText(phrase, units)),
   ...(advice.facts.lengthNeed.measured ? [] : [notCutText(advice)]),
 ];
 
@@ -98,7 +98,7 @@ export function scaleBar([x, y]: Point, scale: number, units: Units): Shape[] {
 export const footLines = (advice: Advice, units: Units): string[] =>
   [
     [tapedText(advice, units), ownNumbers(advice.facts) ?? ''].join(' ').trim(),
-    advice.cautions.slice(0, 3).join(' '),
+    advice.cautions.join(' '),
   ].flatMap((text) => textLines(text, 'fine', { width: paper.width, most: 4 }));
 
 export const FOOT_LINE = hands.fine.size * leading;

@@ -1,6 +1,7 @@
 /** A cinch on the side of a horse, to scale. */
 import type { Facts } from '../horse/facts.ts';
 import type { Units } from '../units/text.ts';
+import { nearest } from '../words/counter-words.ts';
 import { clearanceLayer } from './clearance.ts';
 import { linesWithin } from './clip.ts';
 import { elbowLayers, giveLayer, type Extent } from './elbow.ts';
@@ -98,6 +99,6 @@ export function panelLayers(
     ...on(elbowLayers(facts, extent)),
     ...(candidate === undefined
       ? []
-      : [clearanceLayer(clearance ?? candidate.clearance, facts, { place, units, left })]),
+      : [clearanceLayer(clearance ?? nearest(candidate), facts, { place, units, left })]),
   ];
 }

@@ -5,7 +5,7 @@ import type { Judged } from '../advice/judge.ts';
 import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import { askedText, findingsOf, standingOf } from '../words/about-check.ts';
 import { isUnsure, toTell } from '../words/about-specs.ts';
-import { buckledText, oddsText, shortStyle, wideText } from '../words/counter-words.ts';
+import { buckledText, nearest, oddsText, shortStyle, tooText, wideText } from '../words/counter-words.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
 import { reasonsText } from '../words/wish-words.ts';
 import { ruleName } from '../words/words.ts';
@@ -88,9 +88,10 @@ const tiedText = (candidate: Candidate, advice: Advice, units: Units): string =>
   ].join(', ');
 
 /** "Should clear the elbow by about 1 3/8 in, needs 1 in". */
-function clearLines({ clearance, cordClearance }: Candidate, units: Units): string[] {
-  const { inches, skin, where, chance } = clearance;
-  const odds = `Chance ${oddsText(chance)}`;
+function clearLines(candidate: Candidate, units: Units): string[] {
+  const { clearance, cordClearance } = candidate;
+  const { inches, skin, where } = nearest(candidate);
+  const odds = `Chance ${oddsText(clearance.chance)}${skin && !clearance.skin ? `, ${tooText(clearance)}` : ''}`;
   if (inches < 0) return [`Reaches onto the elbow, about ${quantityText(overlap(-inches), units)}`, odds];
   const needs = `, needs ${quantityText(dist(cordClearance.floor), units)}`;
   const at = skin ? needs : where === 'buckle' ? ' at the buckle' : ' above its point';

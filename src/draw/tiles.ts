@@ -30,7 +30,7 @@ export interface Tile {
 const OVERLAP = 36;
 /** Unprintable border, points. */
 const MARGIN = 28;
-const FOOT_LINES = 3;
+const FOOT_LINES = 4;
 const FOOT = FOOT_LINES * hands.fine.size * leading + 4;
 const HEAD = 60 + checkBarsHeight;
 

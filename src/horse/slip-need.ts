@@ -22,6 +22,6 @@ export function slipNeed({ horse, use }: Order): SlipNeed {
   if (horse.barrel === 'slab-sided') add(1, 'slab-sided barrel');
   if (horse.withers === 'low') add(1, 'low (mutton) withers');
   if ((horse.condition ?? 0) >= 7) add(1, 'the horse is fleshy');
-  if (use === 'roping') add(1, 'roped off of');
+  if (use === 'roping') add(1, 'roping work');
   return { level, because };
 }

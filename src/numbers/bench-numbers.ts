@@ -21,7 +21,7 @@ export const benchNumbers = {
   'center-bar': choice(1.75, 'in', 'center bar of a straight'),
   'weave-row': choice(1, 'in', 'weave row of a roper, and its center bar'),
   'first-row-from': choice(0.5, 'in', 'buckle to first weave row of a roper'),
-  'row-gap': choice(2.5, 'in', 'most space between weave rows of a pinched part'),
+  'row-gap': choice(2.5, 'in', 'most space between weave rows of a drawn-in part'),
   'profile-step': choice(2, 'in', 'spacing of width checks from the buckle'),
   'length-tolerance': choice(0.25, 'in', 'finished length, either way'),
   'width-tolerance': choice(0.25, 'in', 'width, either way'),

@@ -7,7 +7,7 @@ const facts = { model: defaultModel };
 
 export const latigoRun = rule({
   id: 'latigo-run',
-  question: 'Does this length leave a usable latigo run on each side?',
+  question: 'Does this length leave a usable ring-to-buckle gap on each side?',
   reads: ['model.run-least', 'model.run-low', 'model.run-high', 'model.run-most'],
   looks: ['run', 'runSd'],
   evidence: [{ basis: 'practice', source: 'common-practice', agreement: 'settled' }],

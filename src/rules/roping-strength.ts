@@ -25,7 +25,7 @@ const on = (use?: Use, ponyShare = 0): Work => ({ order: { use }, practice: { po
 
 export const ropingStrength = rule({
   id: 'roping-strength',
-  question: 'Are there enough cords for roping or ranch work?',
+  question: 'Are there enough strands for roping or ranch work?',
   reads: ['order.use?', 'practice.ponyShare'],
   looks: ['strands'],
   evidence: [

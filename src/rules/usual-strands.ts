@@ -35,7 +35,7 @@ const words = (seen: Bands, { style, strands }: Parts): Phrase => {
   const more = isUsual(strands, band)
     ? ''
     : !isTied(strands, band)
-      ? '; no maker ties this here: measure again'
+      ? '; this is well outside: measure again'
       : strands < band.low
         ? '; fewer only where a horse is short of room'
         : '; more only with plenty of room, taped';

@@ -16,9 +16,7 @@ export function parseHands(text: string): HandsRead {
   }
   const [, hands = '', digits = '0', top = '0', bottom = '1'] = parts;
   if (digits.length > 1) {
-    return no(
-      `write one digit after the point, 0 to 3 inches: ${hands}.${digits} is not ${hands}.${digits.charAt(0)}, and hands are not decimal`,
-    );
+    return no('hands are not decimal: write one digit after the point, for inches, 0 to 3');
   }
   if (Number(digits) >= inchesInHand) {
     return no(

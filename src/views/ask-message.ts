@@ -32,6 +32,8 @@ function shortPieces(asking: readonly Asked[]): Piece[] {
     cutting.length > 0
       ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first'}.`
       : `One measurement makes the cinch for ${horse} (order ${which}) surer.${asked.length === 1 ? '' : ' Two is better.'}`;
+  const girthy = asking.some(({ result }) => result.advice.facts.order.horse.trouble.includes('girthy'));
+  const cinchy = girthy ? 'Cinchy (girthy): ask a vet first.' : 'Newly cinchy: ask a vet.';
   const blanks = asked.map(
     (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
   );
@@ -44,7 +46,7 @@ function shortPieces(asking: readonly Asked[]): Piece[] {
       })),
     },
     `Reply "${blanks.join(', ')}", or "not measured".`,
-    `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${anySore ? '' : "Broken skin: don't ride. "}Newly cinchy: ask a vet. ${shortCaution}`,
+    `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${anySore ? '' : "Broken skin: don't ride. "}${cinchy} ${shortCaution}`,
   ];
 }
 

@@ -15,7 +15,7 @@ import {
 import { visible } from '../units/clean.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import { cinchText, orderName } from '../words/counter-words.ts';
-import { counterSheet, paragraph, unreadSheet, type Block, type Sheet } from '../pages/sheet.ts';
+import { counterSheet, paragraph, under, unreadSheet, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital, chanceText, lower, phraseText, type Units } from '../units/text.ts';
 
 const foot = ['Message to the customer: --format text, or --long for the whole of it.', shortCaution];
@@ -77,6 +77,9 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
     title: 'Questions',
     lead: `${String(asking.length)} of ${String(read.length)} orders have a question worth asking.`,
     blocks: [
+      ...under('The horse first', [
+        { kind: 'list', items: read.flatMap((each) => welfareText(each, units)) },
+      ]),
       ...byCustomer(asking).flatMap(({ orders }): Block[] => [
         { kind: 'text', text: reachText(orders), tone: 'strong', apart: true },
         { kind: 'list', items: orders.map(lineOf) },
@@ -96,6 +99,11 @@ function listSheet(read: readonly Asked[], units: Units): Sheet {
     cautions: read[0]?.result.advice.cautions ?? [],
     foot,
   });
+}
+
+function welfareText({ result: { advice } }: Asked, units: Units): string[] {
+  const texts = advice.welfare.map((phrase) => phraseText(phrase, units));
+  return texts.length === 0 ? [] : [`${visible(advice.facts.order.order)}: ${texts.join(' ')}`];
 }
 
 function reachText([first]: readonly Asked[]): string {

@@ -34,7 +34,7 @@ const wide: Readonly<Partial<Record<ColumnName, number>>> = {
   style: 10,
   width: 8,
   buckle: 11,
-  length: 7,
+  length: 8,
   becauseOf: 30,
   ask: 24,
   reason: 30,
@@ -75,10 +75,17 @@ export const pageColumns: readonly ColumnName[] = [
 /** Less is unreadable. */
 const NARROWEST = 6;
 
+const GUESSED = 'A length with "?": ring to ring is not taped, do not cut. ';
+
 /** `told` adds a line on why a row has no spec. */
 export function backlogTable(chosen: readonly ColumnName[], told: boolean, look: Look): BacklogPrinter {
   const drawn = widthsFor(chosen, look.width);
   const pen = penFor(look.color);
+  const marks = chosen.includes('length') && !chosen.includes('lengthBasis');
+  const cellOf = (name: ColumnName, cells: Cells): string => {
+    const text = textOf(name, cells, look.units);
+    return marks && name === 'length' && cells.lengthBasis === 'provisional' ? `${text}?` : text;
+  };
   const line = (cell: (column: Drawn) => string): string =>
     drawn
       .map((column, i) => placed(cell(column), column, i === drawn.length - 1))
@@ -87,14 +94,16 @@ export function backlogTable(chosen: readonly ColumnName[], told: boolean, look:
   return {
     head: `${pen.strong(line(({ name }) => inWords(name)))}\n`,
     row: (cells) => {
-      const text = line(({ name }) => visible(textOf(name, cells, look.units)) || '-');
+      const text = line(({ name }) => visible(cellOf(name, cells)) || '-');
       const why = told ? whyLines(cells, look) : [];
       return [painted(text, cells, pen), ...why, ''].join('\n');
     },
     before: '',
     between: '',
     foot: (sized) =>
-      sized ? `\n${wrap(`Keep in mind: ${cautions.join(' ')}`, look.width).join('\n')}\n` : '',
+      sized
+        ? `\n${wrap(`${marks ? GUESSED : ''}Keep in mind: ${cautions.join(' ')}`, look.width).join('\n')}\n`
+        : '',
   };
 }
 

@@ -24,6 +24,8 @@ import {
   orderName,
   strungText,
   type Telling,
+  notCutText,
+  shortStyle,
 } from '../words/counter-words.ts';
 import { counterSheet, paragraph, withoutEmpty, type Block, type Sheet } from '../pages/sheet.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
@@ -40,18 +42,19 @@ export function checkSheet({ advice, checked }: Read, options: Asked): Sheet {
   const { units, why } = options;
   const [welfare, ...more] = advice.welfare.map((phrase) => phraseText(phrase, units));
   const [first, ...others] = checked.map((entry) => headText(entry, advice, units));
-  const lead = welfare ?? first ?? 'nothing to check: the order names no cinch, wanted or current.';
+  const judged = first ?? 'nothing to check: the order names no cinch, wanted or current.';
   return counterSheet({
     title: orderName(advice.facts.order),
-    lead,
+    lead: welfare ?? judged,
     blocks: withoutEmpty([
-      ...[...more, ...(welfare === undefined || first === undefined ? [] : [first])].map(paragraph),
+      ...[...more, ...(welfare === undefined ? [] : [capital(judged)])].map(paragraph),
       ...checked.flatMap((entry, i) => [
         ...(i === 0 ? [] : [{ ...paragraph(others[i - 1] ?? ''), apart: true } as const]),
         ...checkedBlocks(entry, advice, units),
       ]),
       ...advice.remarks.map((remark) => paragraph(phraseText(remark, units))),
       ...pickBlocks(checked, advice, units),
+      paragraph(advice.facts.lengthNeed.measured || advice.first === undefined ? '' : notCutText(advice)),
       paragraph(ownNumbers(advice.facts) ?? ''),
       ...(why ? whyBlocks(checked, advice, units) : []),
     ]),
@@ -91,7 +94,7 @@ function headText(checked: Checked, advice: Advice, units: Units): string {
 
 function filledText({ filled }: Checked, own: Candidate, { advice, units }: Telling): string {
   const words = {
-    style: aCinch(own),
+    style: `a ${shortStyle(own.style)}`,
     strands: `${String(own.strands)} strands`,
     length: `${formatLength(own.length, units)} long`,
     buckle: bucklesText(own.buckle, advice.facts.shop, units),
@@ -163,9 +166,8 @@ function pickBlocks(checked: readonly Checked[], advice: Advice, units: Units): 
     );
   if (first === undefined || shown(first)) return [];
   const chance = chanceText(first.candidate.clearance.chance);
-  return [
-    { ...paragraph(`Our pick (${chance}): ${cinchText(first.candidate, { advice, units })}.`), apart: true },
-  ];
+  const pick = `Our pick${advice.mustHeal ? ', once healed' : ''} (${chance})`;
+  return [{ ...paragraph(`${pick}: ${cinchText(first.candidate, { advice, units })}.`), apart: true }];
 }
 
 const isSame = (a: Candidate | undefined, b: Candidate): boolean =>

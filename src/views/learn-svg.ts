@@ -5,7 +5,7 @@ import { html } from '../pages/html.ts';
 import { colors } from '../pages/look.ts';
 
 const WIDE = 860;
-const HIGH = 460;
+const HIGH = 478;
 const TOP = 74;
 const PLOT = 300;
 
@@ -29,7 +29,7 @@ export function learnSvg(learned: Learned): string {
     0.1,
     ...clearance.bins.flatMap(({ high, after, before }) => [high, after, before]),
   );
-  const most = Math.min(1, Math.ceil(highest * 10) / 10);
+  const most = Math.min(1, Math.ceil(highest * 5) / 5);
   const calibration: Panel = { left: 500, low: 0, high: most, most };
   const label = `Rubs by clearance, and rubs expected and actual, from ${String(evidence.length)} outcomes`;
   return `${[
@@ -60,16 +60,11 @@ function rubPanel({ curve, clearance, evidence }: Learned, panel: Panel): string
     `<path d="${path(({ before }) => before)}" fill="none" stroke="${colors.soft}" stroke-width="1.5" stroke-dasharray="5 4"/>`,
     `<path d="${path(({ after }) => after)}" fill="none" stroke="${colors.rust}" stroke-width="2.5"/>`,
     ...evidence.flatMap((each) => tick(each, panel)),
-    text(
-      [panel.left, HIGH - 32],
-      'Dashed: before. Solid: after. Line and band: required clearance and its 90%.',
-      'font-size="12"',
-    ),
-    text(
-      [panel.left, HIGH - 14],
-      'Ticks: clearance when tied. Above: those that rubbed; below: the good ones.',
-      'font-size="12"',
-    ),
+    ...captions(panel, [
+      'Dashed: before. Solid: after.',
+      'Line and band: required clearance and its 90%.',
+      'Ticks: clearance when tied; rubs above, good ones below.',
+    ]),
   ];
 }
 
@@ -84,7 +79,7 @@ function tick({ result, clearance }: Evidence, panel: Panel): string[] {
 }
 
 function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
-  const steps = Array.from({ length: 6 }, (_, i) => (panel.most * i) / 5);
+  const steps = Array.from({ length: 5 }, (_, i) => (panel.most * i) / 4);
   // Overlapping marks stay visible.
   const { bins } = clearance;
   const marks = [
@@ -103,17 +98,19 @@ function calibrationPanel({ clearance }: Learned, panel: Panel): string[] {
   ];
   return [
     text([panel.left, 58], 'Share of rubs: expected (across), actual (up)', 'font-weight="600"'),
-    ...frame(panel, steps, (value) => `${String(Math.round(100 * value))} %`),
+    ...frame(panel, steps, (value) => `${String(Math.round(100 * value))}%`),
     `<path d="M${n(x(panel, 0))} ${n(y(panel, 0))}L${n(x(panel, panel.most))} ${n(y(panel, panel.most))}" stroke="${colors.soft}" stroke-width="1"/>`,
     ...marks,
-    text(
-      [panel.left, HIGH - 32],
-      'Ring: expected before. Dot: after, with the 90% of the actual share.',
-      'font-size="12"',
-    ),
-    text([panel.left, HIGH - 14], 'On the slanted line, as many rubbed as were expected.', 'font-size="12"'),
+    ...captions(panel, [
+      'Ring: expected before. Dot: expected after.',
+      'Upright line: the 90% of the actual share.',
+      'On the slanted line, as many rubbed as were expected.',
+    ]),
   ];
 }
+
+const captions = (panel: Panel, lines: readonly string[]): string[] =>
+  lines.map((line, i) => text([panel.left, HIGH - 50 + 18 * i], line, 'font-size="12"'));
 
 /** Chances go up the side. */
 function frame(panel: Panel, steps: readonly number[], name: (value: number) => string): string[] {
@@ -126,7 +123,7 @@ function frame(panel: Panel, steps: readonly number[], name: (value: number) => 
     ...sides.map((chance) =>
       text(
         [panel.left - 8, y(panel, chance) + 4],
-        `${String(Math.round(1000 * chance) / 10)} %`,
+        `${String(Math.round(1000 * chance) / 10)}%`,
         'text-anchor="end" font-size="12"',
       ),
     ),

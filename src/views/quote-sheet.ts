@@ -146,7 +146,8 @@ export function colorText({ colors, options = [] }: Order): string {
     ...(accent.length === 0 ? [] : [`accent cord ${listed(accent)}`]),
     ...options,
   ];
-  return parts.length === 0 ? '' : `With ${listed(parts)}.`;
+  const several = parts.some((part) => part.includes(' and '));
+  return parts.length === 0 ? '' : `With ${several ? parts.join('; ') : listed(parts)}.`;
 }
 
 /** "17 strands, 1/2 in narrower: surer at the elbow, $12.20 less." */
@@ -159,8 +160,9 @@ function otherText({ spec, dearerBy }: Alternative, quote: Quote, units: Units):
       ? ''
       : `, ${formatLength(Math.abs(wider), units)} ${wider > 0 ? 'wider' : 'narrower'} at the elbow`;
   const about = a.style === b.style ? '' : `, ${styles[a.style].about}`;
-  const points = Math.round(100 * a.clearance.chance) - Math.round(100 * b.clearance.chance);
-  const sure = `${points > 0 ? 'surer' : points < 0 ? 'less sure' : 'as sure'} at the elbow (${chanceWords(a.clearance.chance)})`;
+  const [odds, own] = [chanceWords(a.clearance.chance), chanceWords(b.clearance.chance)];
+  const surer = a.clearance.chance > b.clearance.chance ? 'surer' : 'less sure';
+  const sure = `${odds === own ? 'as sure' : surer} at the elbow (${odds})`;
   return `${capital(name)}${about}${side}: ${sure}${priceText(dearerBy, quote)}.`;
 }
 

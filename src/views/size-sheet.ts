@@ -28,7 +28,7 @@ import {
   simulatedText,
   toTell,
 } from '../words/about-specs.ts';
-import { cinchText, clearText, notCutText, orderName, shortStyle } from '../words/counter-words.ts';
+import { cinchText, clearText, nearest, notCutText, orderName, shortStyle } from '../words/counter-words.ts';
 import { insteadRows, straightOrRoper, styleRows } from '../words/instead-words.ts';
 import { measureBlocks, tapedText } from '../words/measure-words.ts';
 import { nothingBlocks, TIE_NOTHING } from '../words/nothing-words.ts';
@@ -197,6 +197,7 @@ const everyBlocks = ({ every, facts }: Pick<Advice, 'every' | 'facts'>, units: U
 
 function cells(entry: Judged, facts: Facts, units: Units): string[] {
   const { style, strands, width, length, buckle, clearance } = entry.candidate;
+  const { inches } = nearest(entry.candidate);
   const bare = (text: string): string => text.replace(/ (in|cm)$/, '');
   return [
     shortStyle(style),
@@ -204,7 +205,7 @@ function cells(entry: Judged, facts: Facts, units: Units): string[] {
     bare(formatLength(width, units)),
     bare(formatLength(length, units)),
     visible(buckle.id),
-    bare(quantityText(gap(clearance.inches), units)),
+    bare(quantityText(gap(inches), units)),
     chanceText(clearance.chance),
     saysText(entry, facts),
   ];

@@ -21,7 +21,7 @@ export function nearestText({ inches, sd, station, where }: Clearance, units: Un
   const at = `${formatLength(station, units)} up the side from the chest midline`;
   const gap = formatLength(Math.abs(inches), units, 'computed');
   const far = `${gap}${inches < 0 ? ' over it' : ''}, give or take ${spreadNumber(sd, units)}`;
-  return `Nearest the elbow: ${edge}, ${at}: ${far}.`;
+  return `Least sure to clear the elbow: ${edge}, ${at}: ${far}.`;
 }
 
 /** Undefined for the last. */

@@ -20,6 +20,8 @@ export function wayOutText(advice: Advice, units: Units): string | undefined {
       units,
     );
   }
+  if (onlyFails(advice, 'stock'))
+    return 'The shelf is short; the horse is not the problem. Another color or fewer cinches may pass.';
   if (advice.closeGroove) return 'A ring farther back does not help here; see the top.';
   const way = advice.wayOut;
   if (way === undefined) return 'No ring position makes a cinch pass, either.';

@@ -47,7 +47,7 @@ export const questionWords: Readonly<Record<QuestionName, QuestionWords>> = {
   'ring set-back': {
     asked: 'How far back the front ring hangs',
     how: 'Saddle on. Hang a weighted string straight down from the front of the fork, where it meets the bars. Measure from the string back to the middle of the front ring, level. Ring ahead of the string? Say so.',
-    safely: 'The saddle can sit on a rack instead: just as good, and safer.',
+    safely: 'The saddle can sit on a rack instead: just as good, away from the horse.',
   },
   'heart girth': {
     asked: 'The heart girth',

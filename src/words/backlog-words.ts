@@ -9,7 +9,7 @@ import { names, type Name } from './names.ts';
 
 /** "12 orders: 8 sized, 1 tight, 1 no fit, 2 with errors.", and hints. */
 export function summaryText(summary: Summary, errors: string | undefined): string {
-  const { orders, sameNumber, doubtful, welfare } = summary;
+  const { orders, sameNumber, doubtful, provisional, welfare } = summary;
   const { sized, tight, faulty } = orders;
   const none = orders['none fits'];
   const all = total(summary);
@@ -23,6 +23,11 @@ export function summaryText(summary: Summary, errors: string | undefined): strin
   if (welfare > 0) {
     lines.push(
       `Sore, or ask somebody first: ${plural(welfare, 'order')}. See the column welfare before you tie.`,
+    );
+  }
+  if (provisional > 0) {
+    lines.push(
+      `Do not cut until ring to ring is taped: ${plural(provisional, 'order')}. See the column lengthBasis.`,
     );
   }
   if (doubtful > 0) {

@@ -1,6 +1,6 @@
 /** What a clerk reads aloud. */
 import type { Advice } from '../advice/advice.ts';
-import type { Candidate } from '../cinch/candidate.ts';
+import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
 import { mustBeOrdered } from '../cinch/buckles.ts';
 import { gap } from '../units/phrase.ts';
@@ -99,16 +99,22 @@ export const cinchText = (candidate: Candidate, telling: Telling): string =>
     buckledText(candidate, telling),
   ].join(', ');
 
+/** Where it comes nearest the elbow; the chance may hang on another place. */
+export const nearest = ({ clearance, cordClearance }: Candidate): Clearance =>
+  cordClearance.inches < clearance.inches ? cordClearance : clearance;
+
 /** "It should clear the elbow by about 1 3/8 in. ..." */
 export function clearText({ cordClearance, clearance }: Candidate, { advice, units }: Telling): string {
   const room = quantityText(gap(cordClearance.inches), units);
   const least = quantityText({ value: cordClearance.floor, as: 'fine-length' }, units);
   const needs = `${capital(horseName(advice.facts.order))} needs ${least}`;
-  const tight = clearance.skin
-    ? 'the chance of that'
-    : `the chance of that, with the ${clearance.where === 'buckle' ? 'buckles' : 'strands above the elbow'} clear too,`;
-  return `It should clear the elbow by about ${room}. ${needs}; ${tight} is ${oddsText(clearance.chance)}.`;
+  const tight = clearance.skin ? '' : `, ${tooText(clearance)},`;
+  return `It should clear the elbow by about ${room}. ${needs}; the chance of that${tight} is ${oddsText(clearance.chance)}.`;
 }
+
+/** "with the buckles clear too", where a chance hangs on them. */
+export const tooText = ({ where }: Pick<Clearance, 'where'>): string =>
+  `with the ${where === 'buckle' ? 'buckles' : 'strands above the elbow'} clear too`;
 
 /** For a cinch whose length is not taped. */
 export const notCutText = ({ assumptions }: Pick<Advice, 'assumptions'>): string =>

@@ -6,6 +6,7 @@ import type { Style } from '../order/types.ts';
 import type { OtherStyle } from '../advice/straight-or-roper.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
 import { formatLength } from '../units/print.ts';
+import { isUnsure } from './about-specs.ts';
 import { bucklesText, shortStyle, strungText, type Telling } from './counter-words.ts';
 
 interface Shown {
@@ -43,7 +44,8 @@ function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec
 function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): string {
   const { candidate: c } = spec;
   const surer = c.clearance.chance - first.candidate.clearance.chance;
-  if (spec.judgementOf('usual-strands') === 'poor') return 'No maker ties this here.';
+  if (spec.judgementOf('usual-strands') === 'poor') return 'Well outside the usual here.';
+  if (isUnsure(spec)) return 'Not sure: measure before you tie it.';
   if (c.clearance.likely < facts.model['chance-good'] && surer < 0) return 'Measure before you tie it.';
   if (c.strands > first.candidate.strands) return surer < 0 ? 'Wider, less sure.' : 'Wider.';
   const less = c.style === 'straight' ? 'spreads the pressure less' : 'fewer strands';

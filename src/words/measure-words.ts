@@ -5,7 +5,7 @@ import type { Facts } from '../horse/facts.ts';
 import { listed } from '../units/phrase.ts';
 import type { Block } from '../pages/sheet.ts';
 import { onTape } from '../units/print.ts';
-import { capital, chanceText, type Units } from '../units/text.ts';
+import { capital, chanceText, lower, type Units } from '../units/text.ts';
 
 /** Smaller gains share a line. */
 const WORTH_A_LINE = 0.03;
@@ -23,6 +23,8 @@ export function measureBlocks(advice: Advice, units: Units): Block[] {
   const items = useful.map(
     (ask) => `${capital(ask.input)}, ${places[ask.input]}${gainText(ask, advice.facts, units)}`,
   );
+  const [only = ''] = items;
+  if (items.length === 1) return [{ kind: 'text', text: `Measure first: ${lower(only)}`, apart: true }];
   return [
     { kind: 'text', text: 'Measure, in this order', tone: 'strong', apart: true },
     { kind: 'list', items, mark: 'number' },

@@ -12,7 +12,7 @@ export function countText({ count, unit, part }: Line): string {
   return unit?.per === 'each' || unit === undefined ? number : `${number} ft`;
 }
 
-/** "38.00 a pound of 190 ft", "6.25 % of 12.00". */
+/** "38.00 a pound of 190 ft", "6.25% of 12.00". */
 export function unitText(unit: Unit | undefined, currency: Currency): string {
   if (unit === undefined) return '';
   switch (unit.per) {

@@ -26,7 +26,7 @@ const entries = {
   file: ['', 'the file it came from'],
   document: ['n', 'which order of that file, from 1'],
   line: ['n', 'line of that file, from 1; of an order its first'],
-  due: ['day', ''],
+  due: ['day', 'day it is due'],
   quantity: ['n', 'how many'],
   verdict: [
     '',
@@ -54,7 +54,7 @@ const entries = {
     'finished length, outside to outside of the hardware; for cord, of everything the row counts',
   ],
   lengthBasis: ['', 'taped: ring to ring was measured; provisional: do not cut until it is'],
-  clearance: ['in', 'elbow clearance', 'clearance.inches'],
+  clearance: ['in', 'elbow clearance, where it is least sure', 'clearance.inches'],
   clearanceSd: ['in', 'its spread', 'clearance.sd'],
   chance: ['chance', 'chance of at least the clearance it needs', 'clearance.chance'],
   latigoRun: ['in', 'ring-to-buckle gap on each side', 'latigoRun.inches'],

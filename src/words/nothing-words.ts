@@ -1,7 +1,7 @@
 /** When nothing passes: how close the best comes, why, and who can help. */
 import type { Advice } from '../advice/advice.ts';
 import { howToMeasure } from '../numbers/how-to-measure.ts';
-import { dist, gap, overlap, say } from '../units/phrase.ts';
+import { dist, gap, listed, overlap, say } from '../units/phrase.ts';
 import { onlyFails, refusedTexts } from './about-rest.ts';
 import { wayOutText } from './about-way-out.ts';
 import { horseName } from './counter-words.ts';
@@ -54,5 +54,15 @@ function againText(advice: Advice, units: Units): string {
   }
   if (ring.taped && onlyFails(advice, 'buckle-height'))
     return `Tape ring to ring again first; everything hangs on it: ${howToMeasure['ring to ring']}.`;
-  return '';
+  return onlyFails(advice, 'stock') || advice.noBuckle ? '' : guessText(advice);
+}
+
+/** A guess must not turn a horse away. */
+function guessText({ facts: { room, ring } }: Advice): string {
+  const guessed = [
+    ...(ring.taped ? [] : ['ring to ring']),
+    ...(room.kind === 'measured' || room.kind === 'photo' ? [] : ['elbow room']),
+  ];
+  if (guessed.length === 0) return '';
+  return `Only guessed: ${listed(guessed)}. Tape ${guessed.length === 1 ? 'it' : 'them'} first, then size again.`;
 }

@@ -6,7 +6,7 @@ import { findingsOf, standingOf } from './about-check.ts';
 import { visible } from '../units/clean.ts';
 import { oddsText, shortStyle } from './counter-words.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
-import type { CinchAsked } from '../order/types.ts';
+import type { CinchAsked, Trouble } from '../order/types.ts';
 
 /** "a high flare, 25 strands, 30 in long". */
 export const namedText = ({ style, strands, length, buckle }: CinchAsked, units: Units): string =>
@@ -53,7 +53,19 @@ export function likelyCauses(advice: Advice, units: Units): string[] {
   if (current === undefined) return [];
   const { causes } = checkCinch(current, 'current', advice);
   const named = namedText(current, units);
-  return causes.flatMap(({ explained, words }) =>
-    explained === true ? [`Likely cause: the current cinch, ${named}: ${phraseText(words, units)}.`] : [],
-  );
+  return causes.flatMap(({ trouble, explained, words }) => {
+    const of = causes.length > 1 ? ` of the ${troubleNouns[trouble]}` : '';
+    return explained === true
+      ? [`Likely cause${of}: the current cinch, ${named}: ${phraseText(words, units)}.`]
+      : [];
+  });
 }
+
+const troubleNouns: Readonly<Record<Trouble, string>> = {
+  'elbow-gall': 'gall',
+  'buckle-rub': 'rub',
+  'saddle-rolls': 'rolling',
+  'creeps-forward': 'creeping',
+  'slips-back': 'slipping',
+  girthy: 'girthiness',
+};

@@ -137,8 +137,14 @@ function windowOf(
 }
 
 /** The best other, then one of a new style near the top, else the next. */
-function othersThan(spec: Judged, { specs }: Advice): RankedSpec[] {
-  const rest = specs.filter((other) => !same(other, spec));
+function othersThan(spec: Judged, { specs, mustHeal }: Advice): RankedSpec[] {
+  const own = spec.candidate.clearance.chance;
+  const rest = specs.filter(
+    (other) =>
+      !same(other, spec) &&
+      other.judgementOf('elbow-clearance') !== 'poor' &&
+      !(mustHeal && other.candidate.clearance.chance < own),
+  );
   const [first, second] = rest;
   if (first === undefined || second === undefined) return rest;
   const styles = new Set([spec.candidate.style, first.candidate.style]);

@@ -7,6 +7,8 @@ export interface Summary {
   sameNumber: number;
   /** Orders whose measurements disagree. */
   doubtful: number;
+  /** Orders whose ring to ring is not taped. */
+  provisional: number;
   /** Orders with a sore, or another reason to ask first. */
   welfare: number;
 }
@@ -16,6 +18,7 @@ export const newSummary = (): Summary => ({
   orders: { sized: 0, tight: 0, 'none fits': 0, faulty: 0 },
   sameNumber: 0,
   doubtful: 0,
+  provisional: 0,
   welfare: 0,
 });
 
@@ -26,6 +29,7 @@ export function count(summary: Summary, cells: Cells): void {
   const told = (name: keyof Cells): number => ((cells[name] ?? null) === null ? 0 : 1);
   summary.sameNumber += told('sameNumberAs');
   summary.doubtful += told('remarks');
+  summary.provisional += Number(cells.lengthBasis === 'provisional');
   summary.welfare += told('welfare');
 }
 

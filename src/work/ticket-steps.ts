@@ -8,7 +8,7 @@ type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 /** [common practice, no source] */
 export function stepsFor(ticket: Drawn): Phrase[] {
   const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity, keeper } = ticket;
-  const all = quantity === 1 ? '' : ` for all ${String(quantity)}`;
+  const all = quantity === 1 ? '' : quantity === 2 ? ' for both' : ` for all ${String(quantity)}`;
   const each = quantity === 1 ? '' : ' for each cinch';
   const measured = ticket.measured
     ? []

@@ -161,7 +161,7 @@ describe('a cinch drawn on a photo', () => {
   ])('docs/photo.md tells how far off it is: %s', (name, pose) => {
     const page = repoText('docs/photo.md');
     const row = page.split('\n').find((line) => line.startsWith(`| ${name} `)) ?? '';
-    const told = Number(/([\d.]+) % *\|$/.exec(row)?.[1]);
+    const told = Number(/([\d.]+)% *\|$/.exec(row)?.[1]);
     const worst = 100 * Math.max(...seeds.map((seed) => missOf(caseOf(seed, pose))));
     expect(worst).toBeLessThanOrEqual(told);
     expect(worst).toBeGreaterThan(told - 0.15);

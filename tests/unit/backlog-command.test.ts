@@ -53,9 +53,9 @@ describe('the command line', () => {
 
 describe('how far it is', () => {
   test('says orders, part, rate and time left', () => {
-    expect(progressText(300, 0.25, 1000)).toBe('300 orders, 25 %, 300 a second, 3 s left');
+    expect(progressText(300, 0.25, 1000)).toBe('300 orders, 25%, 300 a second, 3 s left');
     expect(progressText(300, undefined, 1000)).toBe('300 orders, 300 a second');
-    expect(progressText(3, 0.5, 10)).toBe('3 orders, 50 %');
+    expect(progressText(3, 0.5, 10)).toBe('3 orders, 50%');
     expect([timeText(125_000), timeText(4_320_000)]).toEqual(['2 min 5 s', '1 h 12 min']);
   });
 
@@ -75,7 +75,7 @@ describe('how far it is', () => {
     const lines = said.split('\r').slice(1);
     expect(lines).toHaveLength(drawn ? 11 : 0);
     if (!drawn) return;
-    expect(lines[9]).toBe('1000 orders, 50 %, 1000 a sec\u001b[K');
+    expect(lines[9]).toBe('1000 orders, 50%, 1000 a seco\u001b[K');
     expect(lines[10]).toBe('\u001b[K');
   });
 

@@ -100,7 +100,7 @@ test.each([
   expect(rows[0]!['problem']).toContain(why);
   expect([code, stderr]).toEqual([
     3,
-    '2 orders: 1 sized, 0 tight, 0 no fit, 1 with errors.\nAll errors in one table: --errors FILE.\n',
+    '2 orders: 1 sized, 0 tight, 0 no fit, 1 with errors.\nDo not cut until ring to ring is taped: 1 order. See the column lengthBasis.\nAll errors in one table: --errors FILE.\n',
   ]);
 });
 
@@ -126,7 +126,9 @@ test('a run does not read what it writes, even inside the folder', async () => {
   put('own/out.json', 'from cinchwright before');
   const ran = await run(['backlog', 'own', '--format', 'json', '--out', 'own/out.json'], { cwd: home });
   expect(ran.code).toBe(0);
-  expect(ran.stderr).toBe('wrote own/out.json\n1 order: 1 sized, 0 tight, 0 no fit, 0 with errors.\n');
+  expect(ran.stderr).toBe(
+    'wrote own/out.json\n1 order: 1 sized, 0 tight, 0 no fit, 0 with errors.\nDo not cut until ring to ring is taped: 1 order. See the column lengthBasis.\n',
+  );
 });
 
 test('a pattern does not match what the run writes', async () => {
@@ -134,7 +136,7 @@ test('a pattern does not match what the run writes', async () => {
   const ran = await run(['backlog', 'star/*', '--out', 'star/out.csv'], { cwd: home });
   expect([ran.code, ran.stderr]).toEqual([
     0,
-    'wrote star/out.csv\n1 order: 1 sized, 0 tight, 0 no fit, 0 with errors.\n',
+    'wrote star/out.csv\n1 order: 1 sized, 0 tight, 0 no fit, 0 with errors.\nDo not cut until ring to ring is taped: 1 order. See the column lengthBasis.\n',
   ]);
 });
 

@@ -34,7 +34,7 @@ test('on a terminal a progress line shows, and is cleared before the answer', as
     columns: 80,
   });
   vi.restoreAllMocks();
-  expect(stderr).toMatch(/^\r0 orders, 0 %.*\r1 orders, 33 %.*\r2 orders, 66 %, [^\r]*\r\u001b\[K$/s);
+  expect(stderr).toMatch(/^\r0 orders, 0%.*\r1 orders, 33%.*\r2 orders, 66%, [^\r]*\r\u001b\[K$/s);
   expect(stdout).toContain('Horse 3');
   expect((await ask('a.yaml', 'b.yaml')).stderr).toBe('');
 });

@@ -70,7 +70,7 @@ test.each([
   [
     'quote examples/orders/02-everything-measured.yaml --spec 99',
     1,
-    'order 2402: there is no rank 99: 17 pass',
+    'order 2402: there is no rank 99: the last is 17',
   ],
   [
     'quote examples/orders/02-everything-measured.yaml --spec 1 --style straight',

@@ -116,12 +116,12 @@ describe('usual-strands', () => {
     judgedBy('usual-strands', { practice: { straight: band, roper, narrowest: 13 } }, { style, strands });
 
   it.each([
-    [13, 'poor', -2, '; no maker ties this here: measure again'],
+    [13, 'poor', -2, '; this is well outside: measure again'],
     [15, 'acceptable', 0, '; fewer only where a horse is short of room'],
     [17, 'good', 2, ''],
     [19, 'good', 2, ''],
     [21, 'acceptable', 0, '; more only with plenty of room, taped'],
-    [23, 'poor', -2, '; no maker ties this here: measure again'],
+    [23, 'poor', -2, '; this is well outside: measure again'],
   ] as const)('a straight of %i: %s, margin %i', (...row) => {
     const [strands, judgement, margin, words] = row;
     expect(judged(strands)).toMatchObject({ judgement, margin });

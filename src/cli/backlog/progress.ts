@@ -39,10 +39,10 @@ export function progressFor(io: Screen, bytes: number | undefined, now: () => nu
   };
 }
 
-/** "1200 orders, 40 %, 310 a second, 6 s left". */
+/** "1200 orders, 40%, 310 a second, 6 s left". */
 export function progressText(orders: number, part: number | undefined, milliseconds: number): string {
   const texts = [`${String(orders)} orders`];
-  if (part !== undefined) texts.push(`${String(Math.floor(100 * part))} %`);
+  if (part !== undefined) texts.push(`${String(Math.floor(100 * part))}%`);
   if (milliseconds >= SETTLED) {
     texts.push(`${String(Math.round((1000 * orders) / milliseconds))} a second`);
     if (part !== undefined && part > 0) texts.push(`${timeText((milliseconds * (1 - part)) / part)} left`);

@@ -96,7 +96,7 @@ async function bestOnes(advice: Advice, { options }: Asking): Promise<Choice> {
       ? specs.slice(0, isFlat(options) || options.onPhoto === true ? 1 : BEST)
       : specs.slice(rank - 1, rank);
   if (chosen.length === 0)
-    return nothing(`there is no rank ${String(rank)}: ${String(specs.length)} pass`, true);
+    return nothing(`there is no rank ${String(rank)}: the last is ${String(specs.length)}`, true);
   return { shown: chosen.map((spec) => shownSpec(spec, advice, units)), none: undefined, refused: false };
 }
 

@@ -98,7 +98,7 @@ function resized(desk: Desk, window: Size): void {
 }
 
 function whereText({ view, look }: Desk): string {
-  const zoom = `${String(Math.round(100 * view.scale))} %`;
+  const zoom = `${String(Math.round(100 * view.scale))}%`;
   return look === undefined ? zoom : `${String(look[0])}, ${String(look[1])} at ${zoom}`;
 }
 

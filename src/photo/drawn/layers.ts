@@ -9,6 +9,7 @@ import { box, segment, type Layer, type Place, type Point, type Shape } from '..
 import { cinchLayers, pointsOf } from '../../draw/side.ts';
 import type { Facts } from '../../horse/facts.ts';
 import type { Units } from '../../units/text.ts';
+import { nearest } from '../../words/counter-words.ts';
 import { bent } from './place.ts';
 
 /** Outlines only: strands and weaves would hide the photo. */
@@ -89,7 +90,7 @@ function elbowOnPhoto({ facts, place }: OnPhoto): Layer {
 const ASIDE = 26;
 
 function clearanceOnPhoto(candidate: Candidate, { place, units, facing, size }: OnPhoto): Layer {
-  const { clearance } = candidate;
+  const clearance = nearest(candidate);
   const [from, to] = [place(clearance.from), place(clearance.to)];
   const { width, shapes } = clearanceNumber(clearance, units);
   const wanted = facing < 0 ? to[0] - ASIDE - width : to[0] + ASIDE;

@@ -121,7 +121,7 @@ function wordsUnder({ advice, reading, shown, units }: PhotoPicture, top: number
   y += Math.max(...columns.map((column) => column.height)) + 2;
   write(facesText(reading), 'text', 2);
   write(reachText(reading, units), 'fine', 6);
-  write(advice.cautions.slice(0, 3).join(' '), 'fine', 6);
+  write(advice.cautions.join(' '), 'fine', 6);
   return { shapes, bottom: y };
 }
 

@@ -26,16 +26,11 @@ export async function manPage(): Promise<string> {
     '.SH DESCRIPTION',
     ...plain(top.about),
     ...plain('Data goes to standard output, messages to standard error.'),
-    '.SH OPTIONS',
-    ...list(itemsOf(top.lists.get('Options') ?? [])),
+    ...top.rest.flatMap(block).map((line) => (line === 'Exit codes' ? '.SH EXIT STATUS' : line)),
     '.SH COMMANDS',
     ...sections,
-    '.SH EXIT STATUS',
-    ...list(itemsOf(top.lists.get('Exit codes') ?? [])),
     '.SH ENVIRONMENT',
     ...list([{ term: 'NO_COLOR', text: 'Set to anything, it keeps colors out of what is printed.' }]),
-    '.SH EXAMPLES',
-    ...verbatim(top.lists.get('Examples') ?? []),
     '.SH CAUTIONS',
     ...cautions.flatMap(plain),
     '',
@@ -49,36 +44,32 @@ async function helpOf(args: readonly string[]): Promise<string> {
 }
 
 async function commandSection(name: string): Promise<string> {
-  const { usage, about, lists, rest } = partsOf(await helpOf([name, '--help']));
-  return [
-    `.SS ${escaped(usage.replace(/^cinchwright /, ''))}`,
-    ...plain(about),
-    ...list([...itemsOf(lists.get('Arguments') ?? []), ...itemsOf(lists.get('Options') ?? [])]),
-    ...rest.flatMap(plain),
-    ...(lists.has('Examples') ? ['.PP', 'Examples:', ...verbatim(lists.get('Examples') ?? [])] : []),
-  ].join('\n');
+  const { usage, about, rest } = partsOf(await helpOf([name, '--help']));
+  return [`.SS ${escaped(usage)}`, ...plain(about), ...rest.flatMap(block)].join('\n');
 }
 
 interface Parts {
   readonly usage: string;
   readonly about: string;
-  /** By a heading that ends in a colon. */
-  readonly lists: ReadonlyMap<string, readonly string[]>;
-  /** After the options. */
+  /** Paragraphs after it. */
   readonly rest: readonly string[];
 }
 
-/** Usage, purpose, lists under headings, plain paragraphs. */
+/** The help's paragraphs: usage and what it is for, then lists, examples and plain ones. */
 function partsOf(help: string): Parts {
-  const [usage = '', about = '', ...others] = help.trimEnd().split(/\n\n+/);
-  const lists = new Map<string, readonly string[]>();
-  const rest: string[] = [];
-  for (const paragraph of others) {
-    const [head = '', ...lines] = paragraph.split('\n');
-    if (/^[A-Z][\w ]*:$/.test(head)) lists.set(head.slice(0, -1), lines);
-    else rest.push(paragraph);
-  }
-  return { usage: usage.replace(/^Usage: /, '').replace(/\s+/g, ' '), about, lists, rest };
+  const [head = '', ...rest] = help.trimEnd().split(/\n\n+/);
+  const [usage = '', ...about] = head.split('\n');
+  return { usage: usage.replace(/^Usage: cinchwright /, ''), about: about.join(' '), rest };
+}
+
+/** What stands two columns in is a list, or examples line by line; the rest is text. */
+function block(paragraph: string): string[] {
+  const lines = paragraph.replace(/^\n/, '').split('\n');
+  if (!lines.some((line) => line.startsWith('  '))) return plain(paragraph);
+  if (lines.some((line) => /^ {2,}(cinchwright|eval) |^Install:/.test(line)))
+    return ['.PP', ...verbatim(lines)];
+  const heads = lines.filter((line) => !line.startsWith(' '));
+  return [...heads.flatMap(plain), ...list(itemsOf(lines.filter((line) => line.startsWith(' '))))];
 }
 
 /** Terms start two columns in; deeper text continues them. */
