@@ -123,7 +123,8 @@ describe('plans of a shop are proven best', () => {
     ['23 pieces, one to five an order', 23, [3, 1, 5, 2, 4]],
   ])('%s', (_, pieces, sizes) => {
     const orders = sizes.flatMap((size, i) => Array.from({ length: size }, () => i));
-    const proven = fc.sample(feetOf(pieces), { seed: 8, numRuns: 12 }).filter((feet) => {
+    const tasks = fc.sample(feetOf(pieces), { seed: 8, numRuns: cases(5, 24) });
+    const proven = tasks.filter((feet) => {
       const cuts = feetTask(feet, shelf).cuts.map((cut, i) => ({
         ...cut,
         order: `${Math.floor(i / orders.length)} ${orders[i % orders.length]!}`,
@@ -131,7 +132,7 @@ describe('plans of a shop are proven best', () => {
       return planCuts({ ...feetTask(feet, shelf), cuts, buyable }).proven;
     });
     // Nearly always.
-    expect(proven.length).toBeGreaterThanOrEqual(10);
+    expect(proven.length).toBeGreaterThanOrEqual(0.8 * tasks.length);
   });
 
   it('35 pieces, one lot, nothing to buy: as few undone as cord allows', () => {
@@ -165,7 +166,7 @@ describe('small random tasks against HiGHS', () => {
         expect(plan.proven).toBe(true);
         expect(plan.materials[0]!.score.waste.bound).toBe(waste);
       }),
-      { seed: 5, numRuns: cases(12, 60) },
+      { seed: 5, numRuns: cases(8, 60) },
     );
   });
 
@@ -180,7 +181,7 @@ describe('small random tasks against HiGHS', () => {
         if (score.bought.value > least.bought) return;
         expect(score.opened.bound).toBeLessThanOrEqual(least.opened);
       }),
-      { seed: 6, numRuns: cases(12, 60) },
+      { seed: 6, numRuns: cases(8, 60) },
     );
   });
 
