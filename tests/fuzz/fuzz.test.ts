@@ -14,11 +14,11 @@ const kept = fs.readdirSync(folder);
 
 /** Three seconds in all. Good inputs make sure the printers are tried. */
 const parts: Readonly<Record<string, readonly [tries: number, good: number]>> = {
-  orders: [cases(50, 200), 0.2],
-  shop: [cases(35, 150), 0.1],
+  orders: [cases(30, 200), 0.2],
+  shop: [cases(20, 150), 0.1],
   words: [cases(100, 200), 1],
-  pictures: [cases(300, 1500), 0.1],
-  'outcomes-yaml': [cases(40, 80), 0.1],
+  pictures: [cases(150, 1500), 0.1],
+  'outcomes-yaml': [cases(25, 80), 0.1],
   'outcomes-csv': [cases(80, 200), 0.1],
 };
 

@@ -195,8 +195,7 @@ test('styles are impossible where no candidate has them', () => {
   expect(short.impossible).toEqual(styleIds.filter((style) => !tied.has(style)));
   expect(advised()[0]!.impossible).toEqual([]);
   for (const { style, why } of short.otherStyles)
-    if (short.impossible.includes(style))
-      expect(phraseText(why, 'in')).toBe('no room below the buckle');
+    if (short.impossible.includes(style)) expect(phraseText(why, 'in')).toBe('no room below the buckle');
 });
 
 test('the last of those that pass comes before nothing', () => {

@@ -160,7 +160,7 @@ describe('of made cinches', () => {
   );
   const flare = (strands: number, style: Candidate['style'] = 'low-flare') => tied([style, strands, 0.9]);
   it.each([
-    [on('full'), straight(15), straight(11), 'no maker ties 11 strands on a horse of this size'],
+    [on('full'), straight(15), straight(11), '11 strands are well outside the usual on a horse of this size'],
     [
       on('full'),
       tied(['straight', 15, 0.55], atElbow),
@@ -173,9 +173,14 @@ describe('of made cinches', () => {
       tied(['straight', 17, 0.5], atElbow),
       'surer to clear the elbow, 90% against 50%',
     ],
-    [rubbed, frame(width - 0.25, 15), frame(width, 17), 'stays farther off the sore than the current cinch'],
+    [
+      rubbed,
+      frame(width - 0.25, 15),
+      frame(width, 17),
+      'a sore asks for a cinch farther off it than the current one',
+    ],
     [on('7/8', { use: 'roping' }), straight(19), straight(17), 'more strands for the work, 19 against 17'],
-    [on('full'), straight(17), straight(21), 'no maker ties 21 strands where this ring hangs'],
+    [on('full'), straight(17), straight(21), '21 strands are well outside the usual where this ring hangs'],
     [on('full'), straight(17), straight(13), '15 to 17 strands are usual where this ring hangs'],
     [on('full', { horse: slips }), flare(21), flare(31), '19 to 21 strands are usual where this ring hangs'],
     [
