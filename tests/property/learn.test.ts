@@ -8,7 +8,7 @@ import { binsOf } from '../../src/learn/calibration.ts';
 import { refit } from '../../src/learn/refit.ts';
 import { defaultModel } from '../../src/numbers/numbers.ts';
 import { cases } from '../support/cases.ts';
-import { outcomesOf, type Truth } from '../support/outcome-cases.ts';
+import { many, one, outcomesOf, type Truth } from '../support/outcome-cases.ts';
 import { within } from '../support/within.ts';
 
 /** The shares below are off by 3 in 100 at the gate, one standard error. */
@@ -55,13 +55,6 @@ describe('the 90 % interval holds the truth', () => {
   });
 });
 
-const one = (result: Evidence['result'], value: number, days = 60): Evidence => ({
-  result,
-  days,
-  clearance: { value, sd: 0.2 },
-  slack: { value: 6.5, sd: 0.3 },
-});
-const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
 const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
 /** Bins of `required` without refitting for each outcome. */
 function fittedBins(evidence: readonly Evidence[]) {

@@ -28,3 +28,12 @@ export function outcomesOf(count: number, seed: number, { required, softness, gi
     return { result, days: Math.ceil(first), clearance, slack };
   });
 }
+
+/** One report. */
+export const one = (result: Evidence['result'], value: number, days = 60): Evidence => ({
+  result,
+  days,
+  clearance: { value, sd: 0.2 },
+  slack: { value: 6.5, sd: 0.3 },
+});
+export const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);

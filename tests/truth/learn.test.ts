@@ -12,16 +12,10 @@ import { lay } from '../../src/cinch/lay.ts';
 import { sideOf } from '../../src/cinch/side.ts';
 import { factsOf } from '../../src/horse/facts.ts';
 import { defaultModel, modelNumbers } from '../../src/numbers/numbers.ts';
+import { many, one } from '../support/outcome-cases.ts';
 import { orderOf, plainBuckle } from '../support/orders.ts';
 import { within } from '../support/within.ts';
 
-const one = (result: Evidence['result'], value: number, days = 60): Evidence => ({
-  result,
-  days,
-  clearance: { value, sd: 0.2 },
-  slack: { value: 6.5, sd: 0.3 },
-});
-const many = (count: number, each: Evidence): Evidence[] => Array.from({ length: count }, () => each);
 const required = (evidence: readonly Evidence[]) => refit(clearanceLearning(evidence));
 
 describe('where a clearance is known with a spread', () => {
