@@ -9,7 +9,6 @@ const {
   rmSync,
   writeFileSync,
 } = require('node:fs');
-const { wrap } = require('node:module');
 const path = require('node:path');
 const { Script } = require('node:vm');
 
@@ -109,7 +108,9 @@ async function build() {
       // Two levels down, like the sources.
       // A package reads the second on loading.
       define: { 'import.meta.dirname': 'here', 'import.meta.url': '__filename' },
-      banner: { js: 'const here=__dirname+"/_";' },
+      // The function that bin/cinchwright calls.
+      banner: { js: '(function(exports,require,module,__filename,__dirname){const here=__dirname+"/_";' },
+      footer: { js: '})' },
     });
     onlyAscii(bundle);
     writeFileSync(path.join(root, 'dist', 'licenses.txt'), licenses());
@@ -177,7 +178,7 @@ function licenseIn(folder) {
 function warm() {
   process.argv = [process.argv[0], bundle, 'size'];
   const source = readFileSync(bundle);
-  const script = new Script(wrap(source.latin1Slice()), { filename: bundle });
+  const script = new Script(source.latin1Slice(), { filename: bundle });
   process.on('exit', () => {
     const code = script.createCachedData();
     const part = `${cache}.${process.pid}`;

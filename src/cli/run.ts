@@ -14,7 +14,7 @@ export async function runCli(argv: readonly string[], io: CliIo): Promise<ExitCo
   const session: Session = { io, code: exit.good };
   try {
     if (argv.length === 0) io.stdout(shortHelp);
-    else await buildProgram(session).parseAsync(argv, { from: 'user' });
+    else await buildProgram(session, argv[0]).parseAsync(argv, { from: 'user' });
     return session.code;
   } catch (error) {
     return report(error, argv, io);
