@@ -54,10 +54,14 @@ export class Bench {
    * known.
    */
   async judge(tried: Case, looked?: Standing | Error): Promise<Judged> {
+    // A simulation takes as long as was asked for.
+    const most = tried.lines.flat().some((word) => word.startsWith('--simulate'))
+      ? 5 * this.#most
+      : this.#most;
     const first = await this.#once(tried, looked);
-    if (first.why !== undefined || first.took <= this.#most) return first;
+    if (first.why !== undefined || first.took <= most) return first;
     const second = await this.#once(tried, looked);
-    if (second.why !== undefined || second.took <= this.#most) return second;
+    if (second.why !== undefined || second.took <= most) return second;
     const took = Math.min(first.took, second.took);
     return { ...second, took, why: `it took ${took.toFixed(0)} ms, twice` };
   }

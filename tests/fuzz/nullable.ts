@@ -22,7 +22,7 @@ const row = columnNames.flatMap((name) => names[name].path).filter((name) => !fi
 
 /** The order is null where none could be read. */
 export const nullable: Readonly<Record<string, ReadonlySet<string>>> = {
-  size: new Set(['order', ...spec, 'rank', 'chance', 'rule', 'becauseOf', 'couldEarn', 'wayOut']),
+  size: new Set(['order', ...spec, 'rank', 'chance', 'rule', 'becauseOf', 'couldEarn', 'wayOut', 'whatIf']),
   check: new Set(['order', ...spec, 'explained']),
   ask: new Set(['order', 'customer', 'phone', 'email', 'horse', 'then', 'first', 'now']),
   photo: new Set(['order', 'flareStart', 'first', 'clearance']),

@@ -24,8 +24,9 @@ export class Table {
 
   begin(): void {
     const { printer, output, errors } = this.#ends;
-    output.write(printer.head);
+    // What cannot be written is told before a row is printed.
     errors?.write(errorsHead());
+    output.write(printer.head);
   }
 
   get orders(): number {
