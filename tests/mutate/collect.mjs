@@ -42,8 +42,19 @@ export const describe = Object.assign(group, { each: eachOf(group) });
 function add(name, run) {
   const own = [...names, name].join(' > ');
   const same = tests.filter((test) => test.file === file && test.own === own).length;
-  tests.push({ file, own, id: `${file}: ${own}${same === 0 ? '' : ` (${same + 1})`}`, run });
+  tests.push({ file, own, id: `${file}: ${own}${same === 0 ? '' : ` (${same + 1})`}`, run: ended(run) });
 }
+
+let ends = [];
+export const onTestFinished = (end) => void ends.push(end);
+const ended = (run) => async () => {
+  try {
+    await run();
+  } finally {
+    for (const end of ends) end();
+    ends = [];
+  }
+};
 export const it = Object.assign(add, { each: eachOf(add) });
 export const test = it;
 
