@@ -1,7 +1,7 @@
 /** What comes before any cinch: healing a sore, and the saddle's fit. */
 import type { Facts } from '../horse/facts.ts';
 import { isGalled, rawSkinInNotes } from '../horse/sore.ts';
-import { dist, say, type Phrase } from '../units/phrase.ts';
+import { count, dist, say, type Phrase } from '../units/phrase.ts';
 
 /** In reading order; empty when nothing is wrong. */
 export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>): Phrase[] {
@@ -20,9 +20,15 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
     ...(trouble.includes('girthy')
       ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. No cinch fixes either.`]
       : []),
+    ...(order.horse.condition !== undefined && order.horse.condition <= VERY_THIN
+      ? [say`VERY THIN (condition ${count(order.horse.condition)}). Ask a vet before anyone rides.`]
+      : []),
     ...closeGroove(facts),
   ];
 }
+
+/** Henneke et al. 1983: 1 is poor, 2 very thin. */
+const VERY_THIN = 2;
 
 /** No riding until hurt skin heals. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>

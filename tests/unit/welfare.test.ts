@@ -1,4 +1,4 @@
-/** Cautions for a close groove and for styles not chosen. */
+/** Cautions for a thin horse, a close groove and styles not chosen. */
 import { describe, expect, it, test } from 'vitest';
 import type { Advice } from '../../src/advice/advice.ts';
 import { sizeOrder } from '../../src/index.ts';
@@ -14,6 +14,15 @@ const advised = (horse: Partial<Order['horse']>, saddle: Partial<Order['saddle']
   sizeOrder(orderOf({ horse, saddle }), defaultShop);
 const welfareOf = ({ welfare }: Advice): string =>
   welfare.map((phrase) => phraseText(phrase, 'in')).join(' ');
+
+// Henneke et al. 1983: 1 is poor, 2 very thin, 3 thin.
+test.each([
+  [1, true],
+  [2, true],
+  [3, false],
+])('condition %i: a vet first, before anyone rides: %s', (condition, told) => {
+  expect(/VERY THIN.*vet before anyone rides/.test(welfareOf(advised({ condition })))).toBe(told);
+});
 
 describe('a groove close behind the elbow', () => {
   // Under 3 in on the average horse: a choice. What helps, and whose call it is: common practice, no source.
