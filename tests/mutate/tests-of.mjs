@@ -94,6 +94,7 @@ export const testsOf = {
     'tests/unit/accent-need.test.ts',
     'tests/truth/cut-list.test.ts',
     'tests/property/prices.test.ts',
+    'tests/unit/shelf-turns.test.ts',
     'tests/truth/schedule.test.ts',
     'tests/truth/days.test.ts',
     'tests/property/schedule.test.ts',

@@ -1,0 +1,228 @@
+/** Cord of a backlog by hand: who takes it from the shelf, what is bought for the others, and why some is short. */
+import { describe, expect, test } from 'vitest';
+import type { Cord, Shop } from '../../src/order/types.ts';
+import { defaultShop } from '../../src/cinch/default-shop.ts';
+import { EIGHTHS_A_FOOT } from '../../src/units/feet.ts';
+import { cutsFromShelf } from '../../src/work/cord-shelf.ts';
+import type { TicketCut } from '../../src/work/cuts.ts';
+import { materialsOf } from '../../src/work/materials.ts';
+import type { Keyed } from '../../src/work/planned.ts';
+import { planOf } from '../../src/work/shelf-plan.ts';
+import { sharedShelf } from '../../src/work/shelf.ts';
+
+const natural: Cord = {
+  ...{ color: 'natural', ply: 8, feetOnHand: 100, orderable: true, leadDays: 7 },
+  putUps: [{ lot: 'A', feet: 300, count: 0, opened: [100] }],
+};
+const shopOf = (...cords: Cord[]): Shop => ({ ...defaultShop, cords });
+const rare = { ...natural, orderable: false };
+
+/** One piece of natural cord for each order, by feet, in their turn. */
+const cuts = (...feet: number[]): TicketCut[] =>
+  feet.map((length, i) => ({
+    ...{ id: `${i + 1}`, order: `${i + 1}`, color: 'natural', ply: 8, known: true, use: 'strands' },
+    ...{ length: length * EIGHTHS_A_FOOT, quantity: 1 },
+  }));
+const served = (list: readonly TicketCut[], cord: Cord): string =>
+  [...cutsFromShelf(list, shopOf(cord))].join(' ');
+
+describe('a hundred feet on the shelf', () => {
+  test.each([
+    ['all of it', [60, 40], '1 2'],
+    ['in turn, who needs too much passed over', [60, 50, 40], '1 3'],
+    ['and who needs more than that, too', [60, 50, 55, 41, 40], '1 5'],
+    ['as many as fit from the start', [30, 30, 30, 30, 30, 10], '1 2 3 6'],
+    ['nobody where the first needs more than all', [101], ''],
+  ])('go to %s', (...[, feet, who]) => {
+    expect(served(cuts(...feet), natural)).toBe(who);
+  });
+
+  test('go to as many pieces as can be where no more is to be had', () => {
+    expect(served(cuts(60, 50, 50), natural)).toBe('1');
+    expect(served(cuts(60, 50, 50), rare)).toBe('2 3');
+    // As many pieces either way: in turn.
+    expect(served(cuts(60, 50), rare)).toBe('1');
+    const [, two] = cuts(60, 25);
+    const pair = { ...two!, quantity: 2 };
+    expect(served([...cuts(60), pair], rare)).toBe('2');
+  });
+
+  test('go to nobody whose cord nobody knows, or who needs none', () => {
+    const [one, two, three] = cuts(60, 30, 0);
+    expect(served([{ ...one!, known: false }, two!, three!], natural)).toBe('2');
+  });
+
+  test('and a spool to buy are planned as one', () => {
+    const list = cuts(60, 50);
+    const [plan] = planOf(list, new Set(['1']), shopOf(natural)).materials;
+    const feet = (eighths: number): number => eighths / EIGHTHS_A_FOOT;
+    expect(plan!.putUps.map(({ origin, pieces }) => [origin, pieces.map(({ order }) => order)])).toEqual([
+      ['remnant', ['1']],
+      ['bought', ['2']],
+    ]);
+    expect(plan!.toBuy.map(({ count, length }) => [count, feet(length)])).toEqual([[1, 300]]);
+    expect(plan).toMatchObject({ short: [], proven: true, score: { short: { value: 0, bound: 0 } } });
+    expect(plan!.score.bought.value).toBe(1);
+  });
+
+  test('leave somebody short where no more is to be had, and who is first may leave more', () => {
+    const short = (list: readonly TicketCut[], here: readonly string[]) => {
+      const { materials, proven } = planOf(list, new Set(here), shopOf(rare));
+      expect(materials[0]!.proven).toBe(proven);
+      return [materials[0]!.score.short, proven];
+    };
+    expect(short(cuts(60, 50), ['1'])).toEqual([{ value: 1, bound: 1 }, true]);
+    expect(short(cuts(60, 50, 50), ['1'])).toEqual([{ value: 2, bound: 1 }, false]);
+    expect(short(cuts(60, 50, 50), ['2', '3'])).toEqual([{ value: 1, bound: 1 }, true]);
+  });
+});
+
+/** An order of one cinch of these colors and feet. */
+const keyed = (
+  key: string,
+  pieces: readonly [string | undefined, number][],
+  accent?: [string, number],
+): Keyed =>
+  ({
+    key,
+    ticket: {
+      ...{ quantity: 1, buckle: defaultShop.buckles[0], strands: 13, layers: 1, dees: [] },
+      pieces: pieces.map(([color, feet]) => ({ color, ply: 8, feet, strands: '1 to 13' })),
+      accents: accent === undefined ? [] : [{ color: accent[0], feet: accent[1] }],
+    },
+  }) as unknown as Keyed;
+
+describe('the list of cord', () => {
+  const rust: Cord = {
+    ...natural,
+    color: 'rust',
+    ply: 2,
+    orderable: true,
+    leadDays: undefined,
+    putUps: [],
+    feetOnHand: 0,
+  };
+  const black: Cord = {
+    ...natural,
+    color: 'black',
+    feetOnHand: 0,
+    putUps: [{ lot: 'K', feet: 50, count: 0, opened: [] }],
+  };
+  const shop = shopOf(natural, rust, black, { ...rare, color: 'plum', putUps: [], feetOnHand: 0 });
+  const orders = [
+    keyed(
+      '1',
+      [
+        [undefined, 20],
+        ['natural', 40],
+      ],
+      ['rust', 9],
+    ),
+    keyed(
+      '2',
+      [
+        ['Natural', 70],
+        ['nature', 5],
+      ],
+      ['nature', 3],
+    ),
+    keyed(
+      '3',
+      [
+        ['black', 51],
+        ['plum', 10],
+      ],
+      ['rust', 8],
+    ),
+  ];
+  const listed = () => materialsOf(orders, shop, '2026-11-30');
+  const feet = (eighths: number | undefined) =>
+    eighths === undefined ? undefined : eighths / EIGHTHS_A_FOOT;
+
+  test('has body cord by color first, then accents, and what nobody chose last of its ply', () => {
+    const { cords } = listed();
+    expect(
+      cords.map((need) => [
+        need.ply,
+        need.color,
+        need.pieces,
+        feet(need.needed),
+        feet(need.onHand),
+        need.near,
+      ]),
+    ).toEqual([
+      [8, 'black', 1, 51, 0, undefined],
+      [8, 'natural', 2, 110, 100, undefined],
+      [8, 'nature', 1, 5, undefined, 'natural'],
+      [8, 'plum', 1, 10, 0, undefined],
+      [8, undefined, 1, 20, undefined, undefined],
+      [2, 'nature', 1, 3, undefined, undefined],
+      [2, 'rust', 2, 17, 0, undefined],
+    ]);
+    expect(cords.map((need) => need.orders.join(' '))).toEqual(['3', '1 2', '2', '3', '1', '2', '1 3']);
+  });
+
+  test('pulls from lots on hand before bought ones, and says why some is short', () => {
+    const { cords } = listed();
+    const of = (color: string, ply: number) =>
+      cords.find((need) => need.color === color && need.ply === ply)!;
+    const lots = of('natural', 8).lots.map(({ bought, pieces, length }) => [bought, pieces, feet(length)]);
+    expect(lots).toEqual([
+      [false, 1, 40],
+      [true, 1, 70],
+    ]);
+    const why = (color: string, ply: number) => of(color, ply).short.map((each) => each.why);
+    expect([why('natural', 8), why('black', 8), why('plum', 8), why('rust', 2)]).toEqual([
+      ...[[], ['too-long'], ['none-to-order'], ['no-length', 'no-length']],
+    ]);
+  });
+
+  test('buys spools of the lengths there are, else cord by its longest piece, with the day it comes', () => {
+    const cord = listed().buy.filter(({ kind }) => kind === 'put-up' || kind === 'cord');
+    expect(cord).toEqual([
+      {
+        kind: 'put-up',
+        color: 'natural',
+        ply: 8,
+        count: 1,
+        length: 300 * EIGHTHS_A_FOOT,
+        comes: '2026-12-07',
+      },
+      {
+        kind: 'cord',
+        color: 'rust',
+        ply: 2,
+        length: 17 * EIGHTHS_A_FOOT,
+        longest: 9 * EIGHTHS_A_FOOT,
+        comes: undefined,
+      },
+    ]);
+  });
+
+  test('and each order its lacks: on order, too long for any spool, none to be had, not in the shop file', () => {
+    const { shares } = sharedShelf(orders, shop, '2026-11-30');
+    expect(listed().shares).toEqual(shares);
+    const lacks = (key: string) =>
+      shares
+        .get(key)!
+        .lacks.map(({ name, ply, amount, supply, comes }) => [name, ply, feet(amount), supply, comes]);
+    expect(lacks('1')).toEqual([['rust', 2, 9, 'ordered', undefined]]);
+    expect(lacks('2')).toEqual([
+      ['natural', 8, 70, 'ordered', '2026-12-07'],
+      ['nature', 8, 5, 'unknown', undefined],
+      ['nature', 2, 3, 'unknown', undefined],
+    ]);
+    expect(lacks('3')).toEqual([
+      ['black', 8, 51, 'too-long', undefined],
+      ['plum', 8, 10, 'none', undefined],
+      ['rust', 2, 8, 'ordered', undefined],
+    ]);
+    expect(['1', '2', '3'].map((key) => shares.get(key)!.shelf)).toEqual([
+      'acceptable',
+      'cannot-tell',
+      'refuse',
+    ]);
+    expect(['1', '2', '3'].map((key) => shares.get(key)!.from)).toEqual([undefined, '2026-12-07', undefined]);
+    expect(['1', '2', '3'].map((key) => shares.get(key)!.certain)).toEqual([false, false, false]);
+  });
+});
