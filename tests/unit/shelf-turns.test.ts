@@ -226,3 +226,29 @@ describe('the list of cord', () => {
     expect(['1', '2', '3'].map((key) => shares.get(key)!.certain)).toEqual([false, false, false]);
   });
 });
+
+test('for a buckle that is short the first that is free and takes the strands the same way is named', () => {
+  const thirteen = { min: 13, max: 13 };
+  const [plain] = defaultShop.buckles;
+  const buckle = (id: string, onHand: number) => ({
+    ...plain!,
+    ...{ id, onHand, single: thirteen, double: undefined },
+  });
+  const double = { ...buckle('double', 9), single: undefined, double: thirteen };
+  const buckles = [buckle('plain', 1), double, buckle('taken', 3), buckle('few', 1), buckle('free', 2)];
+  const shop = { ...defaultShop, buckles };
+  const tied = (key: string, id: string, quantity = 1): Keyed => {
+    const order = keyed(key, []);
+    return {
+      ...order,
+      ticket: { ...order.ticket, quantity, buckle: buckles.find((each) => each.id === id)! },
+    };
+  };
+  const swaps = (quantity: number) =>
+    sharedShelf([tied('1', 'plain', quantity), tied('2', 'taken')], shop, '2026-11-30')
+      .shares.get('1')!
+      .lacks.map((lack) => [lack.name, lack.amount, lack.swap]);
+  expect(swaps(1)).toEqual([['plain', 1, 'free']]);
+  // Two cinches need four.
+  expect(swaps(2)).toEqual([['plain', 3, undefined]]);
+});
