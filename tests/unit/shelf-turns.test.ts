@@ -63,6 +63,29 @@ describe('a hundred feet on the shelf', () => {
     expect(plan!.toBuy.map(({ count, length }) => [count, feet(length)])).toEqual([[1, 300]]);
     expect(plan).toMatchObject({ short: [], proven: true, score: { short: { value: 0, bound: 0 } } });
     expect(plan!.score.bought.value).toBe(1);
+    expect(feet(plan!.returned)).toBe(40 + 250);
+    // What is left of both is too short to keep.
+    const [tight] = planOf(cuts(95, 295), new Set(['1']), shopOf(natural)).materials;
+    expect(feet(tight!.score.waste.value)).toBe(5 + 5);
+    expect(feet(tight!.score.waste.bound)).toBe(5 + 5);
+    expect(tight!.returned).toBe(0);
+  });
+
+  test('colors are planned by name, whether they are on the shelf or bought', () => {
+    const black = {
+      ...natural,
+      color: 'black',
+      feetOnHand: 0,
+      putUps: [{ ...natural.putUps[0]!, opened: [] }],
+    };
+    const [one, two] = cuts(60, 50);
+    const list = [one!, { ...two!, color: 'black' }];
+    const plan = planOf(list, new Set(['1']), shopOf(natural, black));
+    expect(plan.materials.map(({ color, score }) => [color, score.bought.value])).toEqual([
+      ['black', 1],
+      ['natural', 0],
+    ]);
+    expect([plan.proven, plan.gap]).toEqual([true, 0]);
   });
 
   test('leave somebody short where no more is to be had, and who is first may leave more', () => {
