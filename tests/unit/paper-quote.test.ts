@@ -1,5 +1,6 @@
 /** Quotes: gaps, what we filled in, rush, dates, alternatives. */
 import { describe, expect, test } from 'vitest';
+import type { Judged } from '../../src/advice/judge.ts';
 import type { Shop } from '../../src/order/types.ts';
 import { promiseByHours } from '../../src/work/promise.ts';
 import { tradeOffs } from '../../src/work/trade-offs.ts';
@@ -13,6 +14,7 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { dayNumber, dayOf, daysAfter, weekdayOf } from '../../src/units/days.ts';
 import { wholeRate } from '../../src/units/money.ts';
 import { orderOf, rigging } from '../support/orders.ts';
+import { randomOrders } from '../support/random-cases.ts';
 import { quoteFor } from '../support/papers.ts';
 
 const order = orderOf({
@@ -167,4 +169,35 @@ test('what the customer asked for is answered, whether it passes or not', () => 
   expect(wants(17)).toMatch(/You asked for 17 strands\. That passes too; the chance at the elbow is /);
   expect(wants(31)).toMatch(/You asked for 31 strands\. Not on the horse: (?:too close|reaches)/);
   expect(said(quoteFor(order))).not.toMatch(/You asked/);
+});
+
+describe('what else is offered', () => {
+  const orders = randomOrders(31, 120);
+  const offers = orders.flatMap((order) => {
+    const advice = sizeOrder(order, defaultShop);
+    const [first, second] = advice.specs;
+    if (first === undefined || second === undefined) return [];
+    return [{ first, second, mustHeal: advice.mustHeal, others: quoteFor(order).alternatives }];
+  });
+  const chanceOf = ({ candidate }: Judged): number => candidate.clearance.chance;
+  const isNotSure = (spec: Judged): boolean => spec.judgementOf('elbow-clearance') === 'poor';
+
+  test('is never a cinch that is not sure', () => {
+    expect(offers.filter(({ second }) => isNotSure(second)).length).toBeGreaterThan(1);
+    for (const { others } of offers) for (const { spec } of others) expect(isNotSure(spec)).toBe(false);
+  });
+  test('to a sore horse is never less sure, to a sound one it may be', () => {
+    const lessSure = ({ others, first }: (typeof offers)[number]): boolean =>
+      others.some(({ spec }) => chanceOf(spec) < chanceOf(first));
+    const sore = offers.filter(({ mustHeal }) => mustHeal);
+    expect(sore.filter(({ first, second }) => chanceOf(second) < chanceOf(first)).length).toBeGreaterThan(3);
+    expect(sore.filter(lessSure)).toEqual([]);
+    expect(offers.filter(lessSure).length).toBeGreaterThan(3);
+  });
+  test('is two at most, the second of another style where one is near', () => {
+    for (const { others } of offers) expect(others.length).toBeLessThanOrEqual(2);
+    expect(
+      offers.some(({ others: [a, b] }) => a && b && a.spec.candidate.style !== b.spec.candidate.style),
+    ).toBe(true);
+  });
 });

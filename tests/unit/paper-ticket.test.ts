@@ -6,6 +6,7 @@ import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
 import { sheetText as sheetsScreen } from '../support/screens.ts';
 import { ticketsJson } from '../../src/views/ticket-data.ts';
+import { phraseText } from '../../src/units/text.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
@@ -99,5 +100,46 @@ describe('what is open', () => {
       'option initals: not in the shop file (did you mean initials?)',
     ]);
     expect(ticketFor(order).open).toEqual([]);
+  });
+
+  test('a cord is known by its color and its ply', () => {
+    const colors = { body: ['Natural', 'turquois'], accent: ['sorrel'] };
+    expect(ticketFor({ ...order, colors }).open).toEqual([
+      'turquois body cord: not in the shop file',
+      'sorrel accent cord: not in the shop file',
+    ]);
+  });
+});
+
+describe('what is told before anything is tied', () => {
+  const doubts = (change: Parameters<typeof orderOf>[0], rank = 1) =>
+    ticketFor(
+      orderOf({ saddle: { rigging: rigging('7/8'), ringToRing: 44 }, ...change }),
+      defaultShop,
+      rank,
+    ).doubts.map((phrase) => phraseText(phrase, 'in'));
+
+  test('a sore first, then tapes that disagree', () => {
+    const told = doubts({ horse: { trouble: ['elbow-gall'] } }, 1);
+    expect(told[0]).toMatch(/^GALLED AT THE ELBOW\. Let it heal first\./);
+    const saddle = { rigging: rigging('7/8'), ringToRing: 55 };
+    expect(doubts({ saddle }).join(' ')).toMatch(/ring to ring/);
+  });
+
+  test('a chance under four in five, as long as a tape could tell', () => {
+    const all = { horse: { elbowRoom: 3.2, barrel: 'average' } } as const;
+    const saddle = { rigging: { kind: 'measured', setBack: 1.5 }, ringToRing: 44 } as const;
+    const { specs } = sizeOrder(orderOf({ ...all, saddle }), defaultShop);
+    const rank = 1 + specs.findIndex(({ candidate }) => candidate.clearance.chance < 0.8);
+    expect(rank).toBeGreaterThan(0);
+    expect(doubts({ ...all, saddle }, rank)).toEqual([]);
+    const open = sizeOrder(orderOf({ saddle: { rigging: rigging('7/8'), ringToRing: 44 } }), defaultShop);
+    const unsure = 1 + open.specs.findIndex(({ candidate }) => candidate.clearance.chance < 0.8);
+    expect(doubts({}, unsure)).toEqual([
+      expect.stringMatching(
+        /^The chance to clear the elbow is \d\d%: measure [a-z -]+ or [a-z -]+ before you tie\.$/,
+      ),
+    ]);
+    expect(doubts({})).toEqual([]);
   });
 });
