@@ -173,21 +173,24 @@ test('what the customer asked for is answered, whether it passes or not', () => 
 
 describe('what else is offered', () => {
   const orders = randomOrders(31, 120);
-  const offers = orders.flatMap((order) => {
-    const advice = sizeOrder(order, defaultShop);
-    const [first, second] = advice.specs;
-    if (first === undefined || second === undefined) return [];
-    return [{ first, second, mustHeal: advice.mustHeal, others: quoteFor(order).alternatives }];
-  });
+  const offered = () =>
+    orders.flatMap((order) => {
+      const advice = sizeOrder(order, defaultShop);
+      const [first, second] = advice.specs;
+      if (first === undefined || second === undefined) return [];
+      return [{ first, second, mustHeal: advice.mustHeal, others: quoteFor(order).alternatives }];
+    });
   const chanceOf = ({ candidate }: Judged): number => candidate.clearance.chance;
   const isNotSure = (spec: Judged): boolean => spec.judgementOf('elbow-clearance') === 'poor';
 
   test('is never a cinch that is not sure', () => {
+    const offers = offered();
     expect(offers.filter(({ second }) => isNotSure(second)).length).toBeGreaterThan(1);
     for (const { others } of offers) for (const { spec } of others) expect(isNotSure(spec)).toBe(false);
   });
   test('to a sore horse is never less sure, to a sound one it may be', () => {
-    const lessSure = ({ others, first }: (typeof offers)[number]): boolean =>
+    const offers = offered();
+    const lessSure = ({ others, first }: ReturnType<typeof offered>[number]): boolean =>
       others.some(({ spec }) => chanceOf(spec) < chanceOf(first));
     const sore = offers.filter(({ mustHeal }) => mustHeal);
     expect(sore.filter(({ first, second }) => chanceOf(second) < chanceOf(first)).length).toBeGreaterThan(3);
@@ -195,9 +198,31 @@ describe('what else is offered', () => {
     expect(offers.filter(lessSure).length).toBeGreaterThan(3);
   });
   test('is two at most, the second of another style where one is near', () => {
+    const offers = offered();
     for (const { others } of offers) expect(others.length).toBeLessThanOrEqual(2);
     expect(
       offers.some(({ others: [a, b] }) => a && b && a.spec.candidate.style !== b.spec.candidate.style),
     ).toBe(true);
+  });
+});
+
+describe('ready', () => {
+  const order = orderOf({
+    saddle: { rigging: rigging('3/4'), ringToRing: 44 },
+    colors: { body: ['natural'], accent: ['rust'] },
+  });
+  const none = { feetOnHand: 0, putUps: [{ lot: 'A', feet: 300, count: 0, opened: [] }] };
+  const from = (change: Partial<Shop['cords'][number]>): string | undefined =>
+    quoteFor(order, {
+      ...defaultShop,
+      cords: defaultShop.cords.map((cord) => (cord.color === 'natural' ? { ...cord, ...change } : cord)),
+    }).window?.earliest;
+
+  // Asked on a Friday; the back bench works on Saturdays.
+  test('from the shelf by bench hours, else from the day the cord comes, and not where none can be had', () => {
+    expect(from({})).toBe('2026-11-21');
+    expect(from({ ...none, orderable: true, leadDays: 20 })).toBe('2026-12-10');
+    expect(from({ ...none, orderable: true, leadDays: 0 })).toBe('2026-11-21');
+    expect(from({ ...none, orderable: false })).toBeUndefined();
   });
 });
