@@ -223,6 +223,8 @@ describe('ready', () => {
     expect(from({})).toBe('2026-11-21');
     expect(from({ ...none, orderable: true, leadDays: 20 })).toBe('2026-12-10');
     expect(from({ ...none, orderable: true, leadDays: 0 })).toBe('2026-11-21');
-    expect(from({ ...none, orderable: false })).toBeUndefined();
+    // Enough in feet, but in no one dye lot.
+    const lots = ['A', 'B'].map((lot) => ({ lot, feet: 300, count: 0, opened: [40] }));
+    expect(from({ orderable: false, feetOnHand: 80, putUps: lots })).toBeUndefined();
   });
 });
