@@ -20,15 +20,16 @@ export function welfareOf(facts: Pick<Facts, 'order' | 'room' | 'k' | 'model'>):
     ...(trouble.includes('girthy')
       ? [say`CINCHY (GIRTHY). Ask a vet first; ulcers and lameness are common causes. No cinch fixes either.`]
       : []),
-    ...(order.horse.condition !== undefined && order.horse.condition <= VERY_THIN
-      ? [say`VERY THIN (condition ${count(order.horse.condition)}). Ask a vet before anyone rides.`]
+    ...(isVeryThin(order)
+      ? [say`VERY THIN (condition ${count(order.horse.condition ?? 0)}). Ask a vet before anyone rides.`]
       : []),
     ...closeGroove(facts),
   ];
 }
 
 /** Henneke et al. 1983: 1 is poor, 2 very thin. */
-const VERY_THIN = 2;
+export const isVeryThin = ({ horse: { condition } }: Facts['order']): boolean =>
+  condition !== undefined && condition <= 2;
 
 /** No riding until hurt skin heals. */
 export const mustHeal = ({ order }: Pick<Facts, 'order'>): boolean =>

@@ -40,6 +40,9 @@ export function listed(items: readonly string[], last = 'and'): string {
 export const plural = (count: number, one: string, many = `${one}s`): string =>
   `${String(count)} ${count === 1 ? one : many}`;
 
+/** "both", "all 3". */
+export const allOf = (count: number): string => (count === 2 ? 'both' : `all ${String(count)}`);
+
 /** Template tag: say`${dist(1.24)} from the elbow`. Formats nothing yet. */
 export function say(words: TemplateStringsArray, ...values: (Quantity | string)[]): Phrase {
   return { words, values };

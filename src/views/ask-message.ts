@@ -5,7 +5,7 @@ import { listed } from '../units/phrase.ts';
 import { lower } from '../units/text.ts';
 import { byCustomer, insteadOf, type Asked, type AskedOrder } from '../words/about-ask.ts';
 import { generalSafety, howToAnswer, questionWords, shortWords } from '../words/ask-words.ts';
-import { soreText } from '../words/counter-words.ts';
+import { soreText, vetText } from '../words/counter-words.ts';
 
 /** One per customer with a question. */
 export const askMessages = (results: readonly AskedOrder[], long: boolean): Message[] =>
@@ -32,8 +32,10 @@ function shortPieces(asking: readonly Asked[]): Piece[] {
     cutting.length > 0
       ? `We won't cut cord for ${horse} (order ${which}) until we have ${asked.length === 1 ? 'this' : 'the first'}.`
       : `One measurement makes the cinch for ${horse} (order ${which}) surer.${asked.length === 1 ? '' : ' Two is better.'}`;
-  const girthy = asking.some(({ result }) => result.advice.facts.order.horse.trouble.includes('girthy'));
-  const cinchy = girthy ? 'Cinchy (girthy): ask a vet first.' : 'Newly cinchy: ask a vet.';
+  const vet = vetText(
+    asking.map(({ result }) => result.advice.facts.order),
+    'Newly cinchy: ask a vet.',
+  );
   const blanks = asked.map(
     (question, i) => `${String(i + 1)}: __${question === 'barrel shape' ? '' : ' in'}`,
   );
@@ -46,7 +48,7 @@ function shortPieces(asking: readonly Asked[]): Piece[] {
       })),
     },
     `Reply "${blanks.join(', ')}", or "not measured".`,
-    `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${anySore ? '' : "Broken skin: don't ride. "}${cinchy} ${shortCaution}`,
+    `Stay standing beside the shoulder; never reach under. Fussing? Stop. ${anySore ? '' : "Broken skin: don't ride. "}${vet} ${shortCaution}`,
   ];
 }
 

@@ -5,7 +5,7 @@ import type { Message } from '../pages/messages.ts';
 import { dayText } from '../units/days.ts';
 import { formatLength } from '../units/print.ts';
 import type { Units } from '../units/text.ts';
-import { aCinch, bucklesText, horseName, soreText, wideText } from '../words/counter-words.ts';
+import { aCinch, bucklesText, horseName, soreText, vetText, wideText } from '../words/counter-words.ts';
 import type { PaperResult } from '../words/types.ts';
 import type { Quote } from '../work/quote.ts';
 import { totalText } from './price-blocks.ts';
@@ -45,7 +45,7 @@ function firstThings({ order, facts }: Quote): string[] {
   const horse = horseName(order);
   return [
     mustHeal(facts) ? soreText(horse) : '',
-    order.horse.trouble.includes('girthy') ? 'Cinchy (girthy): ask a vet first.' : '',
+    vetText([order]),
     hasCloseGroove(facts)
       ? `The saddle works forward on ${horse}: have the saddle fit looked at first. No cinch fixes that.`
       : '',

@@ -2,6 +2,7 @@
 import type { Ticket } from '../work/ticket.ts';
 import { outcomeResults } from '../numbers/outcome-results.ts';
 import { left, right, under, type Block, type Sheet } from '../pages/sheet.ts';
+import { allOf } from '../units/phrase.ts';
 import { capital, phraseText, quantityText, type Units } from '../units/text.ts';
 import { strungText } from '../words/counter-words.ts';
 import { barNames, specName } from '../words/words.ts';
@@ -108,12 +109,7 @@ function makeBlocks(ticket: Ticket, units: Units): Block[] {
       'Latigo, off billet',
       `take up ${inches(ticket.run)} each side, from ring to buckle${ticket.measured ? '' : ', a guess'}`,
     ],
-    [
-      'Time allowed',
-      time === '' || quantity === 1
-        ? time
-        : `${time} for ${quantity === 2 ? 'both' : `all ${String(quantity)}`}`,
-    ],
+    ['Time allowed', time === '' || quantity === 1 ? time : `${time} for ${allOf(quantity)}`],
     ["Customer's notes", ticket.notes ?? ''],
   ];
   return under('What to tie', [{ kind: 'pairs', rows: rows.filter(([, text]) => text !== '') }]);

@@ -1,5 +1,6 @@
 /** What a clerk reads aloud. */
 import type { Advice } from '../advice/advice.ts';
+import { isVeryThin } from '../advice/welfare.ts';
 import type { Candidate, Clearance } from '../cinch/candidate.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
 import { mustBeOrdered } from '../cinch/buckles.ts';
@@ -21,6 +22,17 @@ export function orderName({ order, customer, horse }: Order): string {
 /** The horse's name, or "the horse". */
 export const horseName = ({ horse }: Pick<Order, 'horse'>): string =>
   horse.name === undefined ? 'the horse' : fit(visible(horse.name), 20);
+
+/** What to ask a vet of these horses, in a message; `otherwise` where none is cinchy. */
+export const vetText = (orders: readonly Order[], otherwise = ''): string =>
+  [
+    orders.some(isVeryThin) ? 'Very thin: ask a vet before anyone rides.' : '',
+    orders.some(({ horse }) => horse.trouble.includes('girthy'))
+      ? 'Cinchy (girthy): ask a vet first.'
+      : otherwise,
+  ]
+    .filter((text) => text !== '')
+    .join(' ');
 
 /** For a message to the customer. */
 export const soreText = (horses: string): string =>

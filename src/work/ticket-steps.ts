@@ -1,6 +1,6 @@
 /** Steps at the bench, and checks before a cinch leaves it. */
 import { styles } from '../cinch/styles.ts';
-import { count, len, say, type Phrase } from '../units/phrase.ts';
+import { allOf, count, len, say, type Phrase } from '../units/phrase.ts';
 import type { Ticket } from './ticket.ts';
 
 type Drawn = Omit<Ticket, 'steps' | 'checks'>;
@@ -8,7 +8,7 @@ type Drawn = Omit<Ticket, 'steps' | 'checks'>;
 /** [common practice, no source] */
 export function stepsFor(ticket: Drawn): Phrase[] {
   const { lengths, buckle, strands, layers, pieces, style, flare, dees, options, quantity, keeper } = ticket;
-  const all = quantity === 1 ? '' : quantity === 2 ? ' for both' : ` for all ${String(quantity)}`;
+  const all = quantity === 1 ? '' : ` for ${allOf(quantity)}`;
   const each = quantity === 1 ? '' : ' for each cinch';
   const measured = ticket.measured
     ? []

@@ -43,9 +43,8 @@ export class Bench {
     } catch (error) {
       standing = error as Error;
     }
-    const lines = standing instanceof Error ? [] : this.target.lines(standing, input, chance);
-    if (this.target.onlyRuns !== true && 100 * chance.uniform() >= run)
-      return { tried: { target: this.target.name, input, lines: [] }, standing };
+    const all = standing instanceof Error ? [] : this.target.lines(standing, input, chance);
+    const lines = this.target.onlyRuns === true || 100 * chance.uniform() < run ? all : [];
     return { tried: { target: this.target.name, input, lines }, standing };
   }
 
