@@ -9,6 +9,7 @@ import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { styleIds } from '../../src/cinch/styles.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
+import { run } from '../support/run-cli.ts';
 
 const advised = (horse: Partial<Order['horse']>, saddle: Partial<Order['saddle']> = {}): Advice =>
   sizeOrder(orderOf({ horse, saddle }), defaultShop);
@@ -22,6 +23,15 @@ test.each([
   [3, false],
 ])('condition %i: a vet first, before anyone rides: %s', (condition, told) => {
   expect(/VERY THIN.*vet before anyone rides/.test(welfareOf(advised({ condition })))).toBe(told);
+});
+
+test.each(['ask', 'quote'])('the message of %s has it, too', async (command) => {
+  const told = async (condition: number): Promise<string> => {
+    const said = `15.2 hh, girth 70 in, 7/8, condition ${condition}`;
+    return (await run([command, '--say', said, '--format', 'text'])).stdout.replaceAll('\n', ' ');
+  };
+  expect(await told(2)).toMatch(/Very thin: ask a vet before anyone rides\./);
+  expect(await told(3)).not.toMatch(/thin/);
 });
 
 describe('a groove close behind the elbow', () => {
