@@ -1,4 +1,4 @@
-/** List elements that must be there, and places in sorted lists. */
+/** What must be there in lists and maps, and places in sorted lists. */
 
 /**
  * Element `i`.
@@ -7,6 +7,16 @@
 export function pick<T>(list: readonly T[], i: number): T {
   const found = list[i];
   if (found === undefined) throw new RangeError(`no element ${i} in a list of ${list.length}`);
+  return found;
+}
+
+/**
+ * The value of a key.
+ * @throws RangeError when there is none: our bug
+ */
+export function valueOf<K, V>(map: ReadonlyMap<K, V>, key: K): V {
+  const found = map.get(key);
+  if (found === undefined) throw new RangeError(`no ${String(key)} in a map of ${map.size}`);
   return found;
 }
 

@@ -41,7 +41,7 @@ export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
     const name = result.order === undefined ? '' : `${result.order} `;
     if (!result.ok)
       return [
-        `${name}(${result.file}): not read: ${problemText(result.problems) ?? ''}`.replace(/[^?]$/, '$&.'),
+        `${name}(${result.file}): not read: ${problemText(result.problems)}`.replace(/[^?]$/, '$&.'),
       ];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });

@@ -3,6 +3,7 @@ import { planJobs } from './schedule/plan.ts';
 import type { Bench, Job, Minutes, Schedule, ScheduledJob, ScheduleTask } from './schedule/types.ts';
 import type { Shop } from '../order/types.ts';
 import { toDouble, type Rate } from '../units/money.ts';
+import { valueOf } from '../units/pick.ts';
 import { weekdayNumber } from './promise.ts';
 import type { Keyed } from './planned.ts';
 import { sharedShelf, type Share } from './shelf.ts';
@@ -58,8 +59,8 @@ export function taskOf(
     },
     benches,
     jobs: orders.flatMap((order) => {
-      const share = shares.get(order.key);
-      return share?.shelf === 'refuse' ? [] : [jobOf(order.key, order, share?.from)];
+      const share = valueOf(shares, order.key);
+      return share.shelf === 'refuse' ? [] : [jobOf(order.key, order, share.from)];
     }),
     start: from,
   };

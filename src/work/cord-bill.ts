@@ -65,12 +65,10 @@ function cordMissing(
 
 /** The costliest, so a color chosen later never raises the quote. */
 function dearest(ply: number, { cords }: Shop): Cord | undefined {
-  const priced = cords.filter((cord) => cord.ply === ply && cord.price !== undefined);
-  const thousand = (cord: Cord): Minor => (cord.price === undefined ? 0 : cordAmount(cord.price, 1000));
-  return priced.reduce<Cord | undefined>(
-    (best, cord) => (best === undefined || thousand(cord) > thousand(best) ? cord : best),
-    undefined,
+  const priced = cords.flatMap((cord) =>
+    cord.ply === ply && cord.price !== undefined ? [{ cord, cost: cordAmount(cord.price, 1000) }] : [],
   );
+  return priced.sort((a, b) => b.cost - a.cost)[0]?.cord;
 }
 
 function cordAmount(price: CordPrice, feet: number): Minor {

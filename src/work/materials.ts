@@ -5,10 +5,11 @@ import { cordOf } from '../cinch/shelf.ts';
 import { byText } from '../units/by-text.ts';
 import { wholeEighths } from '../units/feet.ts';
 import { nearestWord } from '../units/nearest.ts';
+import { pick } from '../units/pick.ts';
 import { cordKey, groups, type TicketCut } from './cuts.ts';
 import type { HardwareNeed } from './hardware.ts';
 import type { Keyed } from './planned.ts';
-import { planOf } from './shelf-plan.ts';
+import { shelfPlan } from './shelf-plan.ts';
 import { comesOn, sharedShelf, type Share } from './shelf.ts';
 
 export interface LotPull {
@@ -78,7 +79,7 @@ export interface Materials {
 /** Takes sorted orders; missing items are ordered on `day`. */
 export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): Materials {
   const { cuts, fromShelf, hardware, shares } = sharedShelf(orders, shop, day);
-  const plan = planOf(cuts, fromShelf, shop);
+  const plan = shelfPlan(cuts, fromShelf, shop);
   const cords = cordNeeds(cuts, plan, shop);
   return {
     shop: shop.name,
@@ -100,7 +101,7 @@ export function materialsOf(orders: readonly Keyed[], shop: Shop, day: string): 
 function cordNeeds(cuts: readonly TicketCut[], plan: CuttingPlan, shop: Shop): CordNeed[] {
   const plans = new Map(plan.materials.map((material) => [cordKey(material), material]));
   return groups(cuts, cordKey)
-    .map((group) => cordNeed(group, plans.get(group.map(cordKey)[0] ?? ''), shop))
+    .map((group) => cordNeed(group, plans.get(cordKey(pick(group, 0))), shop))
     .sort(
       (a, b) =>
         b.ply - a.ply ||
@@ -110,7 +111,7 @@ function cordNeeds(cuts: readonly TicketCut[], plan: CuttingPlan, shop: Shop): C
 }
 
 function cordNeed(cuts: readonly TicketCut[], plan: MaterialPlan | undefined, shop: Shop): CordNeed {
-  const [{ color, ply } = { color: undefined, ply: 0 }] = cuts;
+  const { color, ply } = pick(cuts, 0);
   const cord = color === undefined ? undefined : cordOf(color, ply, shop);
   const known = shop.cords.filter((each) => each.ply === ply).map((each) => each.color);
   return {

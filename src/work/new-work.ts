@@ -1,4 +1,5 @@
 /** New work beside a backlog: the first day, and which promises move. */
+import { valueOf } from '../units/pick.ts';
 import { waitText, type PromiseWindow } from './promise.ts';
 import { hoursOf, jobOf, taskOf, withSchedule, type Agenda, type Tied } from './agenda.ts';
 import { planJobs } from './schedule/plan.ts';
@@ -48,10 +49,10 @@ export function promiseForOrder(agenda: Agenda, planned: New): Promised {
   const orders = [...agenda.orders, { ...planned, key }];
   const { shares } = sharedShelf(orders, agenda.shop, agenda.ordered);
   const beside = withShares(agenda, shares);
-  const share = shares.get(key);
-  const job = jobOf(key, planned, share?.from);
+  const share = valueOf(shares, key);
+  const job = jobOf(key, planned, share.from);
   const { promise, agenda: after } =
-    share?.shelf === 'refuse' ? { promise: undefined, agenda: beside } : added(beside, job, agenda.jobs);
+    share.shelf === 'refuse' ? { promise: undefined, agenda: beside } : added(beside, job, agenda.jobs);
   const asked: Asked = {
     ...{ key, order, minutes: job.minutes, hours: hoursOf(planned), due: job.due, promise, share },
     moves: movesOf(agenda, after),
@@ -71,8 +72,8 @@ function newKey({ orders, task }: Agenda, name: string): string {
 function withShares(agenda: Agenda, shares: Agenda['shares']): Agenda {
   const { orders } = agenda;
   const same = orders.every(({ key }) => {
-    const [before, now] = [agenda.shares.get(key), shares.get(key)];
-    return before?.from === now?.from && before?.shelf === now?.shelf;
+    const [before, now] = [valueOf(agenda.shares, key), valueOf(shares, key)];
+    return before.from === now.from && before.shelf === now.shelf;
   });
   if (same) return { ...agenda, shares };
   const ids = new Set(orders.map(({ key }) => key));
@@ -117,13 +118,19 @@ export function windowBeside(agenda: Agenda, planned: New): PromiseWindow | unde
   if (own !== undefined) {
     const day = jobs.get(own.key)?.endDay;
     const basis = `as scheduled ${beside}`;
-    return day === undefined ? undefined : { earliest: day, basis: basis + waitText(shares.get(own.key)) };
+    return day === undefined
+      ? undefined
+      : { earliest: day, basis: basis + waitText(valueOf(shares, own.key)) };
   }
-  const { promise, moves, share } = promiseForOrder(agenda, planned).asked;
+  const { asked, agenda: after } = promiseForOrder(agenda, planned);
+  const { promise, moves } = asked;
   if (promise === undefined) return undefined;
-  const kept = moves.length === 0 ? 'those promises hold' : `${moves.length} of those promises move later`;
+  const kept =
+    moves.length === 0
+      ? 'those promises hold'
+      : `${moves.length} of those promises ${moves.length === 1 ? 'moves' : 'move'} later`;
   return {
     earliest: promise.day,
-    basis: `by the bench schedule, ${beside}; ${kept}${waitText(share)}`,
+    basis: `by the bench schedule, ${beside}; ${kept}${waitText(valueOf(after.shares, asked.key))}`,
   };
 }

@@ -61,7 +61,7 @@ export function keysOf(entries: readonly { readonly file: string; readonly order
   const twice = repeated(entries.map(({ order }) => order));
   const named = entries.map(({ order, file }) => (twice.has(order) ? `${order} (${file})` : order));
   const again = repeated(named);
-  const used = new Set(named.filter((name) => !again.has(name)));
+  const used = new Set(named);
   return named.map((name) => {
     if (!again.has(name)) return name;
     let number = 1;

@@ -37,7 +37,7 @@ export function priceOf(bill: Bill, order: Order, when: When): Price {
   const missing = currency === undefined ? [noCurrency] : bill.missing;
   const notes = notesOf(order, when);
   if (currency === undefined || missing.length > 0) return unpriced(bill, shop, { missing, notes });
-  const lines = withPercents(bill.lines, shop, rushOf(order, when) === 'asked');
+  const lines = withPercents(bill.lines, shop, rushOf(order, when) === 'asked' ? shop.rush : undefined);
   const taxes = (shop.taxes ?? []).map((tax) => taxLine(tax, lines));
   const total = sumLines([...lines, ...taxes]);
   const { deposit: percent } = shop;
@@ -83,7 +83,7 @@ const plain = ({ over, under }: Exact): number => over / under;
 const share = (amount: Minor, percent: Exact): Minor => amountOf(amount, percentRate(rateOf(percent)));
 
 /** Materials, percents, labor, options, then rush on all. */
-function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[] {
+function withPercents(lines: readonly Line[], shop: Shop, rush: Shop['rush']): Line[] {
   const of = (part: Line['part']): Line[] => lines.filter((line) => line.part === part);
   const materials = of('materials');
   const cost = sumLines(materials);
@@ -96,9 +96,9 @@ function withPercents(lines: readonly Line[], shop: Shop, rush: boolean): Line[]
       ? []
       : [percentLine({ part: 'materials', what: 'Materials markup' }, shop.returns, sumLines(goods))];
   const all = [...goods, ...returns, ...of('labor'), ...of('options')];
-  if (!rush || shop.rush === undefined) return all;
-  const what = `Rush, due within ${String(shop.rush.withinDays)} days`;
-  return [...all, percentLine({ part: 'rush', what }, shop.rush.percent, sumLines(all))];
+  if (rush === undefined) return all;
+  const what = `Rush, due within ${String(rush.withinDays)} days`;
+  return [...all, percentLine({ part: 'rush', what }, rush.percent, sumLines(all))];
 }
 
 function percentLine(line: Pick<Line, 'part' | 'what'>, percent: Exact, on: Minor): Line {
@@ -116,10 +116,13 @@ function taxLine({ name, percent, on }: Tax, lines: readonly Line[]): Line {
  * Counts from the day the order was taken, if given, so quote and invoice agree. No charge when we can't make
  * the day.
  */
-function rushOf({ due, taken }: Order, { shop: { rush }, day, ready }: When): 'none' | 'asked' | 'too late' {
-  if (due === undefined || rush === undefined) return 'none';
-  if (dayNumber(due) - dayNumber(taken ?? day) > rush.withinDays) return 'none';
-  return dayNumber(due) < dayNumber(day) || (ready !== undefined && ready > due) ? 'too late' : 'asked';
+function rushOf(
+  { due, taken }: Order,
+  { shop: { rush }, day, ready = '' }: When,
+): 'asked' | 'too late' | undefined {
+  if (due === undefined || rush === undefined) return undefined;
+  if (dayNumber(due) - dayNumber(taken ?? day) > rush.withinDays) return undefined;
+  return dayNumber(due) < dayNumber(day) || ready > due ? 'too late' : 'asked';
 }
 
 function notesOf(order: Order, when: When): string[] {

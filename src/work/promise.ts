@@ -38,10 +38,10 @@ export function promiseByHours(minutes: Rate, day: string, shop: Trade): Promise
 }
 
 /** "" when nothing is lacking. */
-export function waitText(share: Share | undefined): string {
-  if (share === undefined || share.lacks.length === 0) return '';
-  return share.certain && share.from !== undefined
-    ? `; what we must order for it is here by ${dayText(share.from)}`
+export function waitText({ lacks, certain, from }: Share): string {
+  if (lacks.length === 0) return '';
+  return certain && from !== undefined
+    ? `; what we must order for it is here by ${dayText(from)}`
     : '; not counting the wait for what we must order';
 }
 

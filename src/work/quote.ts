@@ -9,6 +9,7 @@ import type { Order, Shop } from '../order/types.ts';
 import { daysAfter } from '../units/days.ts';
 import { sumOf, type Minor, type Rate } from '../units/money.ts';
 import type { Phrase } from '../units/phrase.ts';
+import { valueOf } from '../units/pick.ts';
 import { billOf } from './bill.ts';
 import type { Missing } from './line.ts';
 import { priceOf, type Price, type When } from './price.ts';
@@ -116,9 +117,10 @@ const dayTaken: Missing = {
 };
 
 function invoiceOf({ number, paid }: NonNullable<Written['invoice']>, { total, deposit }: Price): Invoice {
-  const given = total === undefined ? undefined : (paid ?? deposit ?? 0);
-  const due = total === undefined || given === undefined ? undefined : sumOf([total, -given]);
-  return { number, paid: given, due, isPaidSaid: paid !== undefined };
+  const isPaidSaid = paid !== undefined;
+  if (total === undefined) return { number, paid: undefined, due: undefined, isPaidSaid };
+  const given = paid ?? deposit ?? 0;
+  return { number, paid: given, due: sumOf([total, -given]), isPaidSaid };
 }
 
 /** After the last delivery; undefined when we can't get something. */
@@ -129,9 +131,9 @@ function windowOf(
 ): PromiseWindow | undefined {
   const { shop, order } = advice.facts;
   const ticket = ticketOf(spec, advice, { day });
-  const share = sharedShelf([{ key: order.order, ticket }], shop, day).shares.get(order.order);
-  if (minutes === undefined || share?.shelf === 'refuse') return undefined;
-  const eve = share?.from === undefined ? day : daysAfter(share.from, -1);
+  const share = valueOf(sharedShelf([{ key: order.order, ticket }], shop, day).shares, order.order);
+  if (minutes === undefined || share.shelf === 'refuse') return undefined;
+  const eve = share.from === undefined ? day : daysAfter(share.from, -1);
   const window = promiseByHours(minutes, eve > day ? eve : day, shop);
   return window && { ...window, basis: window.basis + waitText(share) };
 }

@@ -1,12 +1,17 @@
 /** The cutting plan of a shared shelf, and of what we buy. */
 import type { Shop } from '../order/types.ts';
 import { byText } from '../units/by-text.ts';
-import { planCuts } from './cutting/plan.ts';
+import { pick } from '../units/pick.ts';
+import { isProven, planCuts, planOf } from './cutting/plan.ts';
 import type { CuttingPlan, MaterialPlan, Proven, Score } from './cutting/types.ts';
 import { cordKey, cuttingTask, type TicketCut } from './cuts.ts';
 
 /** Both plans as one. */
-export function planOf(cuts: readonly TicketCut[], fromShelf: ReadonlySet<string>, shop: Shop): CuttingPlan {
+export function shelfPlan(
+  cuts: readonly TicketCut[],
+  fromShelf: ReadonlySet<string>,
+  shop: Shop,
+): CuttingPlan {
   const of = (here: boolean) =>
     cuttingTask(
       cuts.filter(({ id }) => fromShelf.has(id) === here),
@@ -23,18 +28,13 @@ export function planOf(cuts: readonly TicketCut[], fromShelf: ReadonlySet<string
   const here = new Set(shelf.materials.map(cordKey));
   const rest = bought.materials.filter((material) => !here.has(cordKey(material)));
   const materials = [...both, ...rest].sort((a, b) => byText(a.color, b.color) || a.ply - b.ply);
-  return {
-    materials,
-    proven: materials.every(({ proven }) => proven),
-    gap: shelf.gap + bought.gap,
-    stepsUsed: shelf.stepsUsed + bought.stepsUsed,
-  };
+  return planOf(materials);
 }
 
 /** Pieces short in any plan, whoever goes first. */
 function leastShort(cuts: readonly TicketCut[], material: MaterialPlan, shop: Shop): number {
   const own = cuts.filter((cut) => cordKey(cut) === cordKey(material));
-  return planCuts(cuttingTask(own, shop)).materials[0]?.score.short.bound ?? 0;
+  return pick(planCuts(cuttingTask(own, shop)).materials, 0).score.short.bound;
 }
 
 function joined(a: MaterialPlan, b: MaterialPlan, leastShort: number): MaterialPlan {
@@ -42,16 +42,17 @@ function joined(a: MaterialPlan, b: MaterialPlan, leastShort: number): MaterialP
     value: a.score[part].value + b.score[part].value,
     bound: a.score[part].bound + b.score[part].bound,
   });
+  const score = {
+    short: { value: sum('short').value, bound: leastShort },
+    ...{ bought: sum('bought'), opened: sum('opened'), waste: sum('waste') },
+  };
   return {
     ...a,
     putUps: [...a.putUps, ...b.putUps],
     short: [...a.short, ...b.short],
     toBuy: b.toBuy,
-    score: {
-      short: { value: sum('short').value, bound: leastShort },
-      ...{ bought: sum('bought'), opened: sum('opened'), waste: sum('waste') },
-    },
-    proven: a.proven && b.proven && sum('short').value <= leastShort,
+    score,
+    proven: isProven(score),
     returned: a.returned + b.returned,
   };
 }

@@ -4,6 +4,7 @@ import { layersOf } from '../cinch/buckles.ts';
 import { cordOf } from '../cinch/shelf.ts';
 import { daysAfter } from '../units/days.ts';
 import { wholeEighths } from '../units/feet.ts';
+import { pick, valueOf } from '../units/pick.ts';
 import { cutsFromShelf } from './cord-shelf.ts';
 import { cordKey, cutsOf, groups, type TicketCut } from './cuts.ts';
 import { hardwareOf, type HardwareNeed, type Needing } from './hardware.ts';
@@ -49,11 +50,11 @@ export function sharedShelf(orders: readonly Needing[], shop: Shop, ordered: str
   const cutsBy = new Map(orders.map((order) => [order.key, cutsOf(order, shop)]));
   const hardware = hardwareOf(orders, shop);
   const fromShelf = cutsFromShelf(
-    earliestDue(orders).flatMap(({ key }) => cutsBy.get(key) ?? []),
+    earliestDue(orders).flatMap(({ key }) => valueOf(cutsBy, key)),
     shop,
   );
   const shares = orders.map(({ key, ticket }) => {
-    const cord = (cutsBy.get(key) ?? []).filter(({ id }) => !fromShelf.has(id));
+    const cord = valueOf(cutsBy, key).filter(({ id }) => !fromShelf.has(id));
     const lacks = [
       ...hardware.flatMap((need) =>
         hardwareLack(need, key, ordered).map((lack) =>
@@ -75,7 +76,7 @@ function hardwareLack({ kind, id, lacking, ...need }: HardwareNeed, key: string,
 }
 
 function swapFor(
-  { buckle, strands, layers, quantity }: Needing['ticket'],
+  { strands, layers, quantity }: Needing['ticket'],
   hardware: readonly HardwareNeed[],
   { buckles }: Shop,
 ): string | undefined {
@@ -83,7 +84,6 @@ function swapFor(
     hardware.find((need) => need.kind === 'buckle' && need.id === id)?.needed ?? 0;
   return buckles.find(
     (other) =>
-      other.id !== buckle.id &&
       layersOf(other, strands).some((each) => each === layers) &&
       other.onHand - needed(other.id) >= 2 * quantity,
   )?.id;
@@ -91,7 +91,7 @@ function swapFor(
 
 /** One dye lot for all cuts of an order and cord, or none is cut. */
 function cordLack(cuts: readonly TicketCut[], shop: Shop, ordered: string): Lack[] {
-  const [{ color, ply } = { color: undefined, ply: 0 }] = cuts;
+  const { color, ply } = pick(cuts, 0);
   const amount = cuts.reduce((sum, { length, quantity }) => sum + length * quantity, 0);
   if (color === undefined || amount === 0) return [];
   const lack = { kind: 'cord', name: color, ply, amount } as const;

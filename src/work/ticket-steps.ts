@@ -29,9 +29,14 @@ export function stepsFor(ticket: Drawn): Phrase[] {
           say`Weave the rows of the ${styles[style].name} from the buckle down, both halves, drawn in; the flare starts ${len(flare.start)} from the buckle.`,
           say`Let the strands flare out over ${len(flare.whole - flare.start)}, then weave the center bar at full width.`,
         ]),
-    ...dees.map(({ id, count: many }) => say`Sew in ${count(many)} of ${id} at the center bar${each}.`),
+    ...dees.map(
+      ({ id, count: many, option }) =>
+        say`For ${option}, sew in ${count(many)} x ${id} at the center bar${each}.`,
+    ),
     ...(keeper ? [say`Double rigged: sew a keeper for the connecting strap in the middle.`] : []),
-    ...options.filter((name) => !dees.some(({ id }) => id === name)).map((name) => say`Option: ${name}.`),
+    ...options
+      .filter((name) => !dees.some(({ option }) => option === name))
+      .map((name) => say`Option: ${name}.`),
     say`Sew each tail back through its own strands and whip the ends.`,
     say`Off the frame: rest it an hour, then measure flat under light hand tension.`,
   ];

@@ -42,7 +42,7 @@ export interface Ticket {
   readonly strands: number;
   readonly layers: 0 | 1 | 2;
   readonly buckle: Buckle;
-  readonly dees: readonly { readonly id: string; readonly count: number }[];
+  readonly dees: readonly { readonly id: string; readonly count: number; readonly option: string }[];
   readonly options: readonly string[];
   /** The customer's words, without private details. */
   readonly notes: string | undefined;
@@ -97,7 +97,7 @@ export function ticketOf(
     strands,
     layers,
     buckle,
-    dees: known.flatMap(({ dees }) => dees ?? []),
+    dees: known.flatMap(({ name, dees }) => (dees === undefined ? [] : [{ ...dees, option: name }])),
     options: known.map(({ name }) => name),
     notes: benchNotes(order.notes),
     run: candidate.run,

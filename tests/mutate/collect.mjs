@@ -1,6 +1,10 @@
 /** Takes vitest's place: lists tests to be run one by one; `expect` is vitest's own. */
 import { format } from 'node:util';
+import fc from 'fast-check';
 export { expect } from 'vitest';
+
+/** A mutant needs one failing case, not the smallest. */
+fc.configureGlobal({ endOnFailure: true });
 
 let tests = [];
 let before = [];

@@ -26,6 +26,6 @@ for (const [folder, names] of byFolder) {
     reporters: ['survivors', 'progress-append-only', 'json'],
     jsonReporter: { fileName: `coverage/mutants-${folder}.json` },
     // Counting passes finds endless loops; the clock catches the rest.
-    timeoutMS: 120_000,
+    timeoutMS: 30_000,
   }).runMutationTest();
 }

@@ -177,6 +177,30 @@ describe('a price', () => {
   });
 });
 
+test('cord sold by the pound says how many feet that is, in parts too', () => {
+  const feetAPound = { over: 375, under: 2 };
+  const cords = defaultShop.cords.map((cord) => ({
+    ...cord,
+    price: { by: 'pound', amount: 4200, feetAPound } as const,
+  }));
+  const [line] = quoteFor(order, without({ cords })).price.lines;
+  expect(line!.unit).toEqual({ per: 'pound', amount: 4200, feetAPound: 187.5 });
+});
+
+test('no costliest cord is named where none has a price', () => {
+  const cords = defaultShop.cords.map((cord) => ({ ...cord, price: undefined }));
+  expect(quoteFor({ ...order, colors: undefined }, without({ cords })).assumed).toEqual([]);
+});
+
+test('two years ahead is the last day a bench is asked for', () => {
+  const bench = { name: 'b', hours: { over: 1, under: 1 }, days: ['wed'] as const };
+  const ready = (hours: number) =>
+    promiseByHours(wholeRate(60 * hours), '2026-11-30', without({ benches: [bench], holidays: [] }))
+      ?.earliest;
+  // The 105th Wednesday is 730 days on.
+  expect([ready(1), ready(105), ready(106)]).toEqual(['2026-12-02', '2028-11-29', undefined]);
+});
+
 test('a bench of seven and a half hours a day is done with them on the first, and never with no day', () => {
   const ready = (minutes: number, days: readonly ['mon'] | readonly []) => {
     const bench = { name: 'b', hours: { over: 15, under: 2 }, days };

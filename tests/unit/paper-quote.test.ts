@@ -110,6 +110,29 @@ describe('rush', () => {
   });
 });
 
+describe('an invoice', () => {
+  const invoiced = (change: object, shop = defaultShop, paid?: number) => {
+    const advice = sizeOrder({ ...order, ...change }, shop);
+    return quoteOf(takenSpec(advice.specs[0]!), advice, {
+      day: '2026-12-12',
+      invoice: { number: '7', paid },
+    });
+  };
+  const asks = (change: object, shop = defaultShop) =>
+    invoiced(change, shop).price.missing.some(({ where }) => where === 'taken');
+  test('asks for the day the order was taken where a rush charge depends on it', () => {
+    expect(asks({ due: '2026-12-20' })).toBe(true);
+    expect([asks({}), asks({ due: '2026-12-20', taken: '2026-11-20' })]).toEqual([false, false]);
+    expect(asks({ due: '2026-12-20' }, without({ rush: undefined }))).toBe(false);
+  });
+  test('without a sum says neither what was paid nor what is due', () => {
+    const open = invoiced({}, without({ labor: undefined }), 500).invoice;
+    expect(open).toEqual({ number: '7', paid: undefined, due: undefined, isPaidSaid: true });
+    const { price, invoice } = invoiced({}, without({ deposit: undefined }));
+    expect(invoice).toEqual({ number: '7', paid: 0, due: price.total, isPaidSaid: false });
+  });
+});
+
 test('options bring their dees, and every count is for the whole order', () => {
   const { price } = quoteFor({ ...order, quantity: 3, options: ['center dees'] });
   const line = (what: string) => price.lines.find((each) => each.what.startsWith(what))!;

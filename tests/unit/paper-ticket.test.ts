@@ -1,6 +1,7 @@
 /** Bench tickets: nothing private, no cutting before measuring. */
 import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
+import { piecesOf, sectionsOf } from '../../src/work/strands.ts';
 import { ticketOf } from '../../src/work/ticket.ts';
 import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { sheetsHtml } from '../../src/pages/sheet-html.ts';
@@ -40,6 +41,9 @@ test('what the maker needs of the notes is there, and that there was more', () =
   expect(ticketFor(order).notes).toBe('Winter coat: two inches more. (More in the order.)');
   expect(ticketFor({ ...order, notes: 'Initials N.S.' }).notes).toBe('Initials N.S.');
   expect(ticketFor({ ...order, notes: undefined }).notes).toBe(undefined);
+  expect(ticketFor({ ...order, notes: '  Soft hands.  No dye. \n\n Wide end bar ' }).notes).toBe(
+    'Soft hands. No dye. Wide end bar',
+  );
 });
 
 describe('measured or not', () => {
@@ -92,6 +96,40 @@ describe('where things sit', () => {
   });
 });
 
+describe('options', () => {
+  const steps = (change: object) =>
+    ticketFor({ ...order, options: ['Center Dees', 'initials'], ...change }).steps.map((step) =>
+      phraseText(step, 'in'),
+    );
+  test('with dees are one step, others one each, and none is open', () => {
+    const own = steps({}).filter((step) => /dees|initials/.test(step));
+    expect(own).toEqual(['For center dees, sew in 2 x dee 1 1/2 at the center bar.', 'Option: initials.']);
+    expect(steps({ quantity: 3 }).filter((step) => step.includes('dees'))).toEqual([
+      'For center dees, sew in 2 x dee 1 1/2 at the center bar for each cinch.',
+    ]);
+    const ticket = ticketFor({ ...order, options: ['Center Dees', 'initials'] });
+    expect([ticket.options, ticket.open]).toEqual([['center dees', 'initials'], []]);
+  });
+});
+
+test('buckles to pull are for all cinches', () => {
+  const pull = (quantity: number) => phraseText(ticketFor({ ...order, quantity }).steps[0]!, 'in');
+  expect(pull(1)).toMatch(/^Pull 2 [^;]* buckles; /);
+  expect(pull(2)).toMatch(/^Pull 4 [^;]* buckles for both; /);
+  expect(pull(3)).toMatch(/^Pull 6 [^;]* buckles for all 3; /);
+});
+
+test('three strands take two colors, a single one is called by its number', () => {
+  const sections = sectionsOf(3, ['natural', 'rust', 'black']);
+  expect(sections.map(({ color, from, to }) => [color, from, to])).toEqual([
+    ['natural', 1, 1],
+    ['rust', 2, 2],
+    ['natural', 3, 3],
+  ]);
+  expect(piecesOf(sections, 30).map(({ strands }) => strands)).toEqual(['1', '2', '3']);
+  expect(piecesOf(sectionsOf(13, []), 30)).toMatchObject([{ color: undefined, strands: '1 to 13' }]);
+});
+
 describe('what is open', () => {
   test('colors and options that are not said or not known are asked for', () => {
     expect(ticketFor({ ...order, colors: undefined, options: ['initals'] }).open).toEqual([
@@ -100,6 +138,7 @@ describe('what is open', () => {
       'option initals: not in the shop file (did you mean initials?)',
     ]);
     expect(ticketFor(order).open).toEqual([]);
+    expect(ticketFor({ ...order, colors: undefined }).sections).toMatchObject([{ color: undefined }]);
   });
 
   test('a cord is known by its color and its ply', () => {

@@ -4,10 +4,10 @@ import type { Cord, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { EIGHTHS_A_FOOT } from '../../src/units/feet.ts';
 import { cutsFromShelf } from '../../src/work/cord-shelf.ts';
-import type { TicketCut } from '../../src/work/cuts.ts';
+import { cutsOf, cuttingTask, type TicketCut } from '../../src/work/cuts.ts';
 import { materialsOf } from '../../src/work/materials.ts';
 import type { Keyed } from '../../src/work/planned.ts';
-import { planOf } from '../../src/work/shelf-plan.ts';
+import { shelfPlan } from '../../src/work/shelf-plan.ts';
 import { sharedShelf } from '../../src/work/shelf.ts';
 
 const natural: Cord = {
@@ -54,7 +54,7 @@ describe('a hundred feet on the shelf', () => {
 
   test('and a spool to buy are planned as one', () => {
     const list = cuts(60, 50);
-    const [plan] = planOf(list, new Set(['1']), shopOf(natural)).materials;
+    const [plan] = shelfPlan(list, new Set(['1']), shopOf(natural)).materials;
     const feet = (eighths: number): number => eighths / EIGHTHS_A_FOOT;
     expect(plan!.putUps.map(({ origin, pieces }) => [origin, pieces.map(({ order }) => order)])).toEqual([
       ['remnant', ['1']],
@@ -65,7 +65,7 @@ describe('a hundred feet on the shelf', () => {
     expect(plan!.score.bought.value).toBe(1);
     expect(feet(plan!.returned)).toBe(40 + 250);
     // What is left of both is too short to keep.
-    const [tight] = planOf(cuts(95, 295), new Set(['1']), shopOf(natural)).materials;
+    const [tight] = shelfPlan(cuts(95, 295), new Set(['1']), shopOf(natural)).materials;
     expect(feet(tight!.score.waste.value)).toBe(5 + 5);
     expect(feet(tight!.score.waste.bound)).toBe(5 + 5);
     expect(tight!.returned).toBe(0);
@@ -80,17 +80,25 @@ describe('a hundred feet on the shelf', () => {
     };
     const [one, two] = cuts(60, 50);
     const list = [one!, { ...two!, color: 'black' }];
-    const plan = planOf(list, new Set(['1']), shopOf(natural, black));
+    const plan = shelfPlan(list, new Set(['1']), shopOf(natural, black));
     expect(plan.materials.map(({ color, score }) => [color, score.bought.value])).toEqual([
       ['black', 1],
       ['natural', 0],
     ]);
     expect([plan.proven, plan.gap]).toEqual([true, 0]);
+    // Black is short whoever goes first, so nothing is hidden by natural.
+    const { materials, proven } = shelfPlan(
+      [...list, { ...one!, id: '3', order: '3', color: 'black', length: 400 * EIGHTHS_A_FOOT }],
+      new Set(['1']),
+      shopOf(natural, { ...black, putUps: [{ lot: 'K', feet: 300, count: 0, opened: [] }] }),
+    );
+    expect(materials.map(({ short }) => short.map(({ order }) => order))).toEqual([['3'], []]);
+    expect(proven).toBe(true);
   });
 
   test('leave somebody short where no more is to be had, and who is first may leave more', () => {
     const short = (list: readonly TicketCut[], here: readonly string[]) => {
-      const { materials, proven } = planOf(list, new Set(here), shopOf(rare));
+      const { materials, proven } = shelfPlan(list, new Set(here), shopOf(rare));
       expect(materials[0]!.proven).toBe(proven);
       return [materials[0]!.score.short, proven];
     };
@@ -248,6 +256,130 @@ describe('the list of cord', () => {
     expect(['1', '2', '3'].map((key) => shares.get(key)!.from)).toEqual([undefined, '2026-12-07', undefined]);
     expect(['1', '2', '3'].map((key) => shares.get(key)!.certain)).toEqual([false, false, false]);
   });
+});
+
+describe('the cord of a backlog as a cutting task', () => {
+  const shelf = shopOf(
+    {
+      ...natural,
+      putUps: [
+        { feet: 300, count: 2, opened: [120, 120, 0] },
+        { lot: 'A', feet: 300, count: 0, opened: [300] },
+        { lot: 'A', feet: 300, count: 1, opened: [] },
+        { feet: 0, count: 3, opened: [] },
+      ],
+    },
+    { ...rare, color: 'black' },
+  );
+  const feet = (eighths: number) => eighths / EIGHTHS_A_FOOT;
+  test('has equal spools once, whole apart from opened ones, and buys each length once', () => {
+    const { onHand, buyable, usable } = cuttingTask([], shelf);
+    expect(
+      onHand.map(({ color, lot, length, count, opened }) => [color, lot, feet(length), count, opened]),
+    ).toEqual([
+      ['natural', '', 300, 2, false],
+      ['natural', '', 120, 2, true],
+      ['natural', 'A', 300, 1, true],
+      ['natural', 'A', 300, 1, false],
+      ['black', 'A', 100, 1, true],
+    ]);
+    expect(new Set(onHand.map(({ id }) => id)).size).toBe(5);
+    expect(buyable.map(({ color, length, count }) => [color, feet(length), count])).toEqual([
+      ['natural', 300, undefined],
+    ]);
+    expect(usable).toBeGreaterThan(0);
+  });
+  test('cuts what has a color of the shop and a length, one entry a piece', () => {
+    const order = keyed(
+      '1',
+      [
+        ['Natural', 40],
+        ['gold', 9],
+        [undefined, 8],
+        ['black', 0],
+      ],
+      ['natural', 7],
+    );
+    const all = cutsOf(order, shelf);
+    expect(all.map(({ id, color, ply, known, use }) => [id, color, ply, known, use])).toEqual([
+      ['1/1', 'natural', 8, true, 'strands 1 to 13'],
+      ['1/2', 'gold', 8, false, 'strands 1 to 13'],
+      ['1/3', undefined, 8, false, 'strands 1 to 13'],
+      ['1/4', 'black', 8, true, 'strands 1 to 13'],
+      ['1/5', 'natural', 2, false, 'accent'],
+    ]);
+    expect(cuttingTask(all, shelf).cuts).toEqual([
+      { id: '1/1', order: '1', color: 'natural', ply: 8, length: 40 * EIGHTHS_A_FOOT, quantity: 1 },
+    ]);
+  });
+});
+
+describe('lots and lengths', () => {
+  const lots = (list: Keyed[], ...cords: Cord[]) =>
+    materialsOf(list, shopOf(...cords), '2026-11-30').cords.map((need) =>
+      need.lots.map(({ lot, bought }) => [lot, bought]),
+    );
+  test('are pulled by name, bought ones last', () => {
+    const putUps = [
+      { lot: 'C', feet: 300, count: 1, opened: [] },
+      { lot: 'B', feet: 200, count: 1, opened: [] },
+    ];
+    const list = ['1', '2', '3'].map((key) => keyed(key, [['natural', 190]]));
+    expect(lots(list, { ...natural, feetOnHand: 500, putUps })).toEqual([
+      [
+        ['B', false],
+        ['C', false],
+        ['new', true],
+      ],
+    ]);
+  });
+  test('of one color are bought by ply', () => {
+    const thin: Cord = { ...natural, ply: 2, feetOnHand: 0, putUps: [{ feet: 100, count: 0, opened: [] }] };
+    const list = [keyed('1', [['natural', 250]], ['natural', 30])];
+    const { buy } = materialsOf(list, shopOf(natural, thin), '2026-11-30');
+    const spools = buy.flatMap((each) =>
+      each.kind === 'put-up' ? [[each.ply, each.count, each.length / EIGHTHS_A_FOOT]] : [],
+    );
+    expect(spools).toEqual([
+      [8, 1, 300],
+      [2, 1, 100],
+    ]);
+  });
+  test('of a cut longer than any spool are too long; as long as the longest is not', () => {
+    const putUps = [
+      { lot: 'A', feet: 100, count: 0, opened: [] },
+      { lot: 'B', feet: 300, count: 0, opened: [] },
+    ];
+    const cord = { ...natural, feetOnHand: 0, putUps };
+    const share = (...pieces: number[]) =>
+      sharedShelf(
+        [
+          keyed(
+            '1',
+            pieces.map((each) => ['natural', each] as const),
+          ),
+        ],
+        shopOf(cord),
+        '2026-11-30',
+      ).shares.get('1')!;
+    expect([share(300).shelf, share(301).shelf, share(20, 301).shelf]).toEqual([
+      'acceptable',
+      'refuse',
+      'refuse',
+    ]);
+    expect(share(0)).toMatchObject({ lacks: [], shelf: 'good', certain: true });
+  });
+});
+
+test('dees that are short have no swap', () => {
+  const order = keyed('1', []);
+  const [dee] = defaultShop.dees;
+  const ticket = { ...order.ticket, dees: [{ id: dee!.id, count: 2, option: 'dees' }] };
+  const shop = { ...defaultShop, dees: [{ ...dee!, onHand: 1 }] };
+  const { lacks } = sharedShelf([{ ...order, ticket }], shop, '2026-11-30').shares.get('1')!;
+  expect(lacks).toEqual([
+    { kind: 'dee', name: dee!.id, ply: undefined, amount: 1, supply: 'ordered', comes: '2026-12-10' },
+  ]);
 });
 
 test('for a buckle that is short the first that is free and takes the strands the same way is named', () => {

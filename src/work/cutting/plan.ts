@@ -6,7 +6,7 @@ import { costOf, type Cost, type Layout } from './layout.ts';
 import { materialsOf, totalOf, type Material } from './material.ts';
 import { firstLayout } from './start.ts';
 import { checkTask } from './task.ts';
-import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, ShortOrder } from './types.ts';
+import type { CutPutUp, CuttingPlan, CuttingTask, MaterialPlan, Score, ShortOrder } from './types.ts';
 
 /** About a second of work at most. */
 const usualSteps = 10_000_000;
@@ -20,21 +20,29 @@ export function planCuts(task: CuttingTask): CuttingPlan {
   checkTask(task);
   const materials = materialsOf(task);
   let steps = task.steps ?? usualSteps;
-  const plans = materials.map((material, i) => {
-    const work = planOf(material, Math.floor(steps / (materials.length - i)));
-    steps -= work.used;
-    return report(material, work);
-  });
-  const gap = plans.reduce((sum, { score: { bought, opened } }) => {
-    return sum + Math.max(0, bought.value + opened.value - bought.bound - opened.bound);
-  }, 0);
+  return planOf(
+    materials.map((material, i) => {
+      const work = improved(material, Math.floor(steps / (materials.length - i)));
+      steps -= work.used;
+      return report(material, work);
+    }),
+  );
+}
+
+/** All colors and plies as one plan. */
+export function planOf(materials: readonly MaterialPlan[]): CuttingPlan {
+  const gaps = materials.map(
+    ({ score: { bought, opened } }) => bought.value + opened.value - bought.bound - opened.bound,
+  );
   return {
-    materials: plans,
-    proven: plans.every(({ proven }) => proven),
-    gap,
-    stepsUsed: (task.steps ?? usualSteps) - steps,
+    materials,
+    proven: materials.every(({ proven }) => proven),
+    gap: gaps.reduce((sum, gap) => sum + gap, 0),
   };
 }
+
+export const isProven = ({ short, bought, opened }: Score): boolean =>
+  [short, bought, opened].every(({ value, bound }) => value <= bound);
 
 /** Whether every piece can be cut; false also when the steps run out. */
 export function allCut(task: CuttingTask, steps: number): boolean {
@@ -55,7 +63,7 @@ interface Work {
 }
 
 /** Improves cost by cost: tries the bound, then one less than found. */
-function planOf(material: Material, steps: number): Work {
+function improved(material: Material, steps: number): Work {
   const search = new ByLot(material, fillsOf(material));
   let limits = noLimits;
   const least = (part: keyof Cost): number =>
@@ -105,7 +113,7 @@ function report(material: Material, { layout, bounds }: Work): MaterialPlan {
       }))
       .filter(({ count }) => count > 0),
     score,
-    proven: short <= bounds.short && bought <= bounds.bought && opened <= bounds.opened,
+    proven: isProven(score),
     returned: putUps.reduce((sum, { goesBack, leftover }) => (goesBack ? sum + leftover : sum), 0),
   };
 }

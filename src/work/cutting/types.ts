@@ -114,5 +114,4 @@ export interface CuttingPlan {
   readonly proven: boolean;
   /** At most so many spools too many. */
   readonly gap: number;
-  readonly stepsUsed: number;
 }
