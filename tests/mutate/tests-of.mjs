@@ -96,6 +96,8 @@ export const testsOf = {
     'tests/truth/cut-list.test.ts',
     'tests/property/prices.test.ts',
     'tests/unit/shelf-turns.test.ts',
+    'tests/unit/shelf-lists.test.ts',
+    'tests/unit/schedule-days.test.ts',
     'tests/truth/schedule.test.ts',
     'tests/truth/days.test.ts',
     'tests/property/schedule.test.ts',

@@ -17,13 +17,13 @@ export interface Sketch {
   readonly from?: number;
 }
 
-export const sketches = (jobs: number): fc.Arbitrary<Sketch[]> =>
+export const sketches = (jobs: number, least = 1): fc.Arbitrary<Sketch[]> =>
   fc.array(
     fc.record({
       minutes: fc.integer({ min: 1, max: 24 }),
       due: fc.integer({ min: -1, max: 9 }),
     }),
-    { minLength: 1, maxLength: jobs },
+    { minLength: least, maxLength: jobs },
   );
 
 /** Works on all days. */

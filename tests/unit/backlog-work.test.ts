@@ -1,14 +1,11 @@
-/** A backlog by hand: its jobs and days, new work beside it, what one order takes from another on the shelf, and its keys. */
+/** A backlog by hand: its jobs and days, new work beside it, and what one order takes from another on the shelf. */
 import { describe, expect, test } from 'vitest';
 import type { Buckle, Shop } from '../../src/order/types.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { wholeRate } from '../../src/units/money.ts';
 import { agendaOf, hoursOf, jobOf, missingForAgenda, taskOf, type Tied } from '../../src/work/agenda.ts';
-import { FirstPlaces } from '../../src/work/first-places.ts';
 import { hardwareOf } from '../../src/work/hardware.ts';
 import { promiseForOrder, promiseOn, windowBeside } from '../../src/work/new-work.ts';
-import { inOrder, keysOf } from '../../src/work/planned.ts';
-import type { Cells } from '../../src/work/row.ts';
 import { orderOf } from '../support/orders.ts';
 
 /** A Monday. */
@@ -278,48 +275,4 @@ test('dees are counted by their own, twice where two options take them, and the 
     ],
     ['dee', small!.id, 3, 0, ['soon'], []],
   ]);
-});
-
-describe('orders of one number', () => {
-  test('stand by number, then by file, those without a number last', () => {
-    const entries = [
-      { file: 'b', order: undefined },
-      { file: 'b', order: '2' },
-      { file: 'a', order: undefined },
-      { file: 'a', order: '2' },
-      { file: 'c', order: '1' },
-    ];
-    for (const list of [entries, entries.toReversed()])
-      expect(inOrder(list).map(({ order, file }) => `${order ?? '-'}${file}`)).toEqual([
-        '1c',
-        '2a',
-        '2b',
-        '-a',
-        '-b',
-      ]);
-  });
-
-  test('have keys of their own: with the file, and counted within it, past a number somebody wrote so', () => {
-    const at = (order: string, file: string) => ({ order, file });
-    expect(keysOf([at('1', 'a'), at('2', 'a'), at('2', 'b')])).toEqual(['1', '2 (a)', '2 (b)']);
-    expect(keysOf([at('2', 'a'), at('2', 'a'), at('2 (a), no. 1', 'c')])).toEqual([
-      ...['2 (a), no. 2', '2 (a), no. 3', '2 (a), no. 1'],
-    ]);
-  });
-
-  test('are told of with the first place; what has no number or place is never the first', () => {
-    const places = new FirstPlaces();
-    const at = (order: unknown, file: unknown, line: unknown) => places.of({ order, file, line } as Cells);
-    for (const [order, file, line] of [
-      [null, 'a', 1],
-      ['7', null, 1],
-      ['7', 'a', null],
-    ])
-      // A second time too.
-      expect([at(order, file, line), at(order, file, line)]).toEqual([undefined, undefined]);
-    expect(at('7', 'a.yaml', 3)).toBeUndefined();
-    expect([at('7', 'b.yaml', 9), at('7', 'c.yaml', 1), at('8', 'c.yaml', 2)]).toEqual([
-      ...['a.yaml:3', 'a.yaml:3', undefined],
-    ]);
-  });
 });

@@ -1,11 +1,13 @@
-/** Rows of a backlog, and what its totals count. */
-import { expect, test } from 'vitest';
+/** Rows of a backlog, what its totals count, and orders of one number. */
+import { describe, expect, test } from 'vitest';
 import { sizeOrder } from '../../src/index.ts';
 import type { Advice } from '../../src/advice/advice.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import type { Order } from '../../src/order/types.ts';
 import { phraseText } from '../../src/units/text.ts';
-import { faultyRow, firstRefusal, rowOf, type Cell } from '../../src/work/row.ts';
+import { FirstPlaces } from '../../src/work/first-places.ts';
+import { inOrder, keysOf } from '../../src/work/planned.ts';
+import { faultyRow, firstRefusal, rowOf, type Cell, type Cells } from '../../src/work/row.ts';
 import { count, newSummary, total } from '../../src/work/summary.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 
@@ -60,4 +62,48 @@ test('totals count verdicts, repeats, doubts, lengths nobody taped and what come
   expect(summary.orders.faulty).toBe(1);
   count(summary, { verdict: 'other' });
   expect(total(summary)).toBe(6);
+});
+
+describe('orders of one number', () => {
+  test('stand by number, then by file, those without a number last', () => {
+    const entries = [
+      { file: 'b', order: undefined },
+      { file: 'b', order: '2' },
+      { file: 'a', order: undefined },
+      { file: 'a', order: '2' },
+      { file: 'c', order: '1' },
+    ];
+    for (const list of [entries, entries.toReversed()])
+      expect(inOrder(list).map(({ order, file }) => `${order ?? '-'}${file}`)).toEqual([
+        '1c',
+        '2a',
+        '2b',
+        '-a',
+        '-b',
+      ]);
+  });
+
+  test('have keys of their own: with the file, and counted within it, past a number somebody wrote so', () => {
+    const at = (order: string, file: string) => ({ order, file });
+    expect(keysOf([at('1', 'a'), at('2', 'a'), at('2', 'b')])).toEqual(['1', '2 (a)', '2 (b)']);
+    expect(keysOf([at('2', 'a'), at('2', 'a'), at('2 (a), no. 1', 'c')])).toEqual([
+      ...['2 (a), no. 2', '2 (a), no. 3', '2 (a), no. 1'],
+    ]);
+  });
+
+  test('are told of with the first place; what has no number or place is never the first', () => {
+    const places = new FirstPlaces();
+    const at = (order: unknown, file: unknown, line: unknown) => places.of({ order, file, line } as Cells);
+    for (const [order, file, line] of [
+      [null, 'a', 1],
+      ['7', null, 1],
+      ['7', 'a', null],
+    ])
+      // A second time too.
+      expect([at(order, file, line), at(order, file, line)]).toEqual([undefined, undefined]);
+    expect(at('7', 'a.yaml', 3)).toBeUndefined();
+    expect([at('7', 'b.yaml', 9), at('7', 'c.yaml', 1), at('8', 'c.yaml', 2)]).toEqual([
+      ...['a.yaml:3', 'a.yaml:3', undefined],
+    ]);
+  });
 });

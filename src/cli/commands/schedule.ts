@@ -30,8 +30,8 @@ interface ScheduleOptions {
 const help = `
 Hours, benches and days off come from the shop file, due days from the orders.
 What is short is ordered on the first day and waited for (lead-days).
-With up to ten due jobs on up to three benches, as few as possible run
-late; beyond that, it says if fewer could. --promise says what moves.
+As few as possible run late, for certain with up to twelve due jobs; with
+more, it says if fewer could. --promise says what moves.
 
   cinchwright schedule orders/ --format pdf --out week.pdf
   cinchwright schedule orders/ --promise new.yaml`;

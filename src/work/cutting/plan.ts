@@ -41,6 +41,7 @@ export function planOf(materials: readonly MaterialPlan[]): CuttingPlan {
   };
 }
 
+/** Whether nothing that matters could be less; waste may. */
 export const isProven = ({ short, bought, opened }: Score): boolean =>
   [short, bought, opened].every(({ value, bound }) => value <= bound);
 

@@ -1,6 +1,6 @@
 /** Chooses which jobs to keep on time, and on which bench. */
-import { pick, upTo } from '../../units/pick.ts';
-import { mostInSets, mostOnTime } from './few-waiting.ts';
+import { firstFrom, pick, upTo } from '../../units/pick.ts';
+import { few, mostOnTime } from './few-jobs.ts';
 import type { Shop, Work } from './work.ts';
 
 export interface Choice {
@@ -11,51 +11,35 @@ export interface Choice {
   readonly bound: number;
 }
 
-/** Kept after each job; fewer with many jobs. */
-const mostStates = 500;
-const mostStatesInAll = 200_000;
+/** Jobs looked at: under a second. */
+const mostLooks = 1_500_000;
 
-/** Up to this many jobs we try all choices; ten on three benches always finish. */
-const mostTried = 40;
-const mostLooks = 20_000_000;
-
-/** After some jobs, by due day: minute each bench is done. */
+/** After the first jobs by due day: minute each bench is done. */
 interface State {
+  readonly jobs: number;
   readonly late: number;
   readonly ends: readonly number[];
-  /** Sum of days until on-time jobs are done. */
-  readonly days: number;
   /** Of the last job; -1 means late. */
   readonly bench: number;
   readonly before: State | undefined;
 }
 
-/**
- * Takes jobs by due day: if none waits, no other order does better; if some wait, small sets are tried in
- * every order.
- */
+/** Many jobs are taken by due day: if none waits, no other order does better. */
 export function choose(shop: Shop, works: readonly Work[]): Choice {
   const { benches } = shop;
-  const waits = works.some(({ from }) => from > 0);
-  if (waits && works.length <= mostInSets) return chooseSets(shop, works);
+  if (works.length <= few) return chooseSets(shop, works);
   const limits = works.map(({ due }) => benches.map((bench) => bench.doneIn(due)));
   const releases = works.map(({ from }) => benches.map((bench) => bench.doneIn(from)));
   const task = { benches, works, limits, releases };
-  const start = { late: 0, ends: benches.map(() => 0), days: 0, bench: -1, before: undefined };
-  const quick = quickly(task, start);
-  const bound = leastLate(task, start, 0);
-  const tried =
-    quick.late > bound && works.length <= mostTried && !waits
-      ? tryAll(task, start, quick)
-      : { best: quick, all: false };
+  const start = { jobs: 0, late: 0, ends: benches.map(() => 0), bench: -1, before: undefined };
+  const kept = keptByOne(task, start);
+  const { best, all } = search(task, start, new Set(kept));
   const path: number[] = [];
-  for (let state = tried.best; state.before !== undefined; state = state.before) path.unshift(state.bench);
+  for (let state = best; state.before !== undefined; state = state.before) path.unshift(state.bench);
   const of = (bench: number): Work[] => works.filter((_, i) => path[i] === bench);
-  return {
-    onTime: upTo(benches.length).map(of),
-    late: of(-1),
-    bound: tried.all ? tried.best.late : bound,
-  };
+  const waits = works.some(({ from }) => from > 0);
+  const bound = all && !waits ? best.late : works.length - kept.length;
+  return { onTime: upTo(benches.length).map(of), late: of(-1), bound };
 }
 
 function chooseSets(shop: Shop, works: readonly Work[]): Choice {
@@ -74,78 +58,59 @@ interface Task {
   readonly releases: readonly (readonly number[])[];
 }
 
-/** The next job on time on each bench, earliest finish first, or late. */
-function following({ benches, works, limits, releases }: Task, before: State, i: number): State[] {
-  const { minutes } = pick(works, i);
-  const onTime = before.ends.flatMap((own, bench): State[] => {
-    const end = Math.max(own, pick(pick(releases, i), bench)) + minutes;
-    if (end > pick(pick(limits, i), bench)) return [];
-    const days = before.days + pick(benches, bench).moment(end);
-    return [{ late: before.late, ends: before.ends.with(bench, end), days, bench, before }];
-  });
-  onTime.sort((a, b) => a.days - b.days);
-  return [...onTime, { ...before, late: before.late + 1, bench: -1, before }];
+/** First the jobs of `kept` on time, each where it is done first; then every choice with fewer late. */
+function search(task: Task, start: State, kept: ReadonlySet<number>): { best: State; all: boolean } {
+  const open: State[] = [start];
+  let best: State | undefined;
+  let looks = mostLooks;
+  for (let state = open.pop(); state !== undefined && looks > 0; state = open.pop()) {
+    const left = task.works.length - state.jobs;
+    if (best !== undefined) {
+      looks -= left + 1;
+      if (state.late + left - keptByOne(task, state).length >= best.late) continue;
+    }
+    if (left === 0) best = state;
+    else {
+      const late = { ...state, jobs: state.jobs + 1, late: state.late + 1, bench: -1, before: state };
+      const onTime = placed(task, state);
+      open.push(...(kept.has(state.jobs) ? [late, ...onTime] : [...onTime, late]));
+    }
+  }
+  return { best: best ?? start, all: looks > 0 };
 }
 
-const total = ({ ends }: State): number => ends.reduce((sum, end) => sum + end, 0);
-
-/** One pass that keeps the best states per count of late jobs. */
-function quickly(task: Task, start: State): State {
-  const width = Math.min(mostStates, Math.ceil(mostStatesInAll / Math.max(1, task.works.length)));
-  let states = [start];
-  task.works.forEach((_, i) => {
-    const next = states.flatMap((state) => following(task, state, i));
-    next.sort((a, b) => a.late - b.late || total(a) - total(b) || a.days - b.days);
-    const counts = new Set(next.map(({ late }) => late)).size;
-    states = [];
-    for (let late = pick(next, 0).late, kept: State[] = [], k = 0; k < next.length; k++) {
-      const state = pick(next, k);
-      if (state.late > late) [late, kept] = [state.late, []];
-      const worse = kept.some(({ ends }) => ends.every((end, bench) => end <= pick(state.ends, bench)));
-      if (worse || kept.length * counts >= width) continue;
-      kept.push(state);
-      states.push(state);
-    }
+/** The next job on time on each bench, earliest finish last. */
+function placed({ benches, works, limits, releases }: Task, before: State): State[] {
+  const { jobs, late, ends } = before;
+  const { minutes } = pick(works, jobs);
+  const states = ends.flatMap((own, bench) => {
+    const end = Math.max(own, pick(pick(releases, jobs), bench)) + minutes;
+    if (end > pick(pick(limits, jobs), bench)) return [];
+    const state = { jobs: jobs + 1, late, ends: ends.with(bench, end), bench, before };
+    return [{ state, day: pick(benches, bench).moment(end) }];
   });
-  return pick(states, 0);
+  return states.sort((a, b) => b.day - a.day).map(({ state }) => state);
 }
 
 /**
- * Lower bound on late jobs from the `i`th on, with one bench doing all the work; exact for one bench (Moore
- * 1968, Management Science 15:102).
+ * Jobs to come that one bench doing all the work keeps on time, shortest first: no benches keep more. Of one
+ * bench exact (Moore 1968, Management Science 15:102).
  */
-function leastLate({ works, limits, releases }: Task, state: State, i: number): number {
-  const taken: number[] = [];
-  let end = total(state);
-  let late = 0;
-  for (let k = i; k < works.length; k++) {
-    const { minutes } = pick(works, k);
-    const own = pick(limits, k);
-    if (own.every((limit, bench) => pick(pick(releases, k), bench) + minutes > limit)) {
-      late++;
-      continue;
-    }
-    taken.push(minutes);
+function keptByOne({ works, limits, releases }: Task, { jobs, ends }: State): number[] {
+  const kept: number[] = [];
+  const minutesOf = (job: number): number => pick(works, job).minutes;
+  let end = ends.reduce((sum, each) => sum + each, 0);
+  for (let job = jobs; job < works.length; job++) {
+    const minutes = minutesOf(job);
+    const own = pick(limits, job);
+    if (own.every((limit, bench) => pick(pick(releases, job), bench) + minutes > limit)) continue;
+    kept.splice(
+      firstFrom(kept.length, (i) => minutesOf(pick(kept, i)) > minutes),
+      0,
+      job,
+    );
     end += minutes;
-    if (end <= own.reduce((sum, limit) => sum + limit, 0)) continue;
-    const longest = Math.max(...taken);
-    taken.splice(taken.indexOf(longest), 1);
-    end -= longest;
-    late++;
+    if (end > own.reduce((sum, limit) => sum + limit, 0)) end -= minutesOf(kept.pop() ?? job);
   }
-  return late;
-}
-
-/** Tries every choice that could beat `found`. */
-function tryAll(task: Task, start: State, found: State): { best: State; all: boolean } {
-  let best = found;
-  let looks = mostLooks;
-  const from = (state: State, i: number): void => {
-    looks -= task.works.length - i + 1;
-    if (looks < 0 || state.late + leastLate(task, state, i) >= best.late) return;
-    if (i === task.works.length) best = state;
-    else for (const next of following(task, state, i)) from(next, i + 1);
-  };
-  from(start, 0);
-  return { best, all: looks >= 0 };
+  return kept;
 }

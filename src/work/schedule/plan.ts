@@ -8,9 +8,8 @@ import type { Schedule, ScheduleTask } from './types.ts';
 import { workOf } from './work.ts';
 
 /**
- * A job stays on one bench, unbroken except overnight. Optimal for up to ten jobs with a due day on up to three
- * benches, and on one bench when none waits; otherwise `bound` limits how many fewer could be late. Late jobs,
- * then those without a due day, go last or into gaps.
+ * A job stays on one bench, unbroken except overnight. Optimal for up to twelve jobs with a due day; otherwise
+ * `bound` limits how many fewer could be late. Late jobs, then those without a due day, go last or into gaps.
  * @throws RangeError on minutes that are not whole, ids used twice, no bench, or no working day
  */
 export function planJobs(task: ScheduleTask): Schedule {

@@ -10,10 +10,9 @@ export interface Span {
 }
 
 export class Timeline {
+  /** In order of time. */
   readonly spans: Span[] = [];
   private readonly bench: BenchTime;
-  private gaps: { from: number; to: number }[] = [];
-  private end = 0;
 
   constructor(bench: BenchTime, works: readonly Work[] = []) {
     this.bench = bench;
@@ -21,29 +20,25 @@ export class Timeline {
   }
 
   /** Minute it would be done: in the first gap that holds it, else at the end. */
-  endOf({ minutes, from }: Work): number {
-    const release = this.bench.doneIn(from);
-    const gap = this.gaps.find((each) => Math.max(each.from, release) + minutes <= each.to);
-    return Math.max(gap?.from ?? this.end, release) + minutes;
+  endOf(work: Work): number {
+    return this.placeOf(work).to;
   }
 
   /** Returns the minute it is done; moves no other job. */
   add(work: Work): number {
-    const to = this.endOf(work);
-    const from = to - work.minutes;
-    if (from >= this.end) this.gaps.push({ from: this.end, to: from });
-    this.gaps = this.gaps
-      .flatMap((gap) =>
-        gap.from <= from && to <= gap.to
-          ? [
-              { from: gap.from, to: from },
-              { from: to, to: gap.to },
-            ]
-          : [gap],
-      )
-      .filter((gap) => gap.from < gap.to);
-    this.end = Math.max(this.end, to);
-    this.spans.push({ work, from, to });
+    const { place, to } = this.placeOf(work);
+    this.spans.splice(place, 0, { work, from: to - work.minutes, to });
     return to;
+  }
+
+  private placeOf({ minutes, from }: Work): { place: number; to: number } {
+    let to = this.bench.doneIn(from) + minutes;
+    let place = 0;
+    for (const span of this.spans) {
+      if (to <= span.from) break;
+      to = Math.max(to, span.to + minutes);
+      place++;
+    }
+    return { place, to };
   }
 }

@@ -1,9 +1,10 @@
-/** The most jobs on time when some wait: tries every subset on every bench. */
+/** The most of few jobs on time: tries every set on every bench. */
 import { pick, upTo } from '../../units/pick.ts';
 import type { BenchTime } from './bench-time.ts';
 import type { Shop, Work } from './work.ts';
 
-export const mostInSets = 12;
+/** More have too many sets. */
+export const few = 12;
 
 /** A set is a number; its bits say which jobs. */
 interface Sets {
