@@ -112,9 +112,9 @@ export function assumptionsOf(facts: Facts, learnedStretch?: LearnedFrom): Assum
     asAssumption('ring set-back', ring.setBack),
     asAssumption('ring to ring', need.ringToRing),
     asAssumption('barrel width over depth', barrel.ratio, 'ratio'),
-    asAssumption('push of the ribs', centreLine.push),
+    asAssumption('spring of rib', centreLine.push),
     asAssumption('width of a strand', pitch),
-    asAssumption('give of new cord', give),
+    asAssumption('stretch in new cord', give),
   ];
 }
 

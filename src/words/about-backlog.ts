@@ -40,9 +40,7 @@ export function leftOutBlocks(results: readonly BacklogResult[]): Block[] {
   const items = results.flatMap((result) => {
     const name = result.order === undefined ? '' : `${result.order} `;
     if (!result.ok)
-      return [
-        `${name}(${result.file}): not read: ${problemText(result.problems)}`.replace(/[^?]$/, '$&.'),
-      ];
+      return [`${name}(${result.file}): not read: ${problemText(result.problems)}`.replace(/[^?]$/, '$&.')];
     return result.none === undefined ? [] : [`${name}(${result.file}): ${result.none}.`];
   });
   return under('Not included', [{ kind: 'list', items }]);

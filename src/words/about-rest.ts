@@ -8,17 +8,11 @@ import { basisText, inputText, phraseText, ratioSpread, spreadNumber, type Units
 import { refusedRuns, type RefusedRun } from './refused-runs.ts';
 import { styleName } from './words.ts';
 
-/** Where JSON keeps an older name. */
-const onScreen: Readonly<Record<string, string>> = {
-  'push of the ribs': 'spring of rib',
-  'give of new cord': 'stretch in new cord',
-};
-
 /** Value, spread and basis. */
 export function assumptionText(entry: Assumption, units: Units): string {
   const { input, sd, unit } = entry;
   const spread = unit === 'ratio' ? ratioSpread(sd) : spreadNumber(sd, units);
-  return `${onScreen[input] ?? input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
+  return `${input} ${inputText(entry, units)}, give or take ${spread} (${basisText(entry)})`;
 }
 
 /** One line per run of counts that fail alike, and per impossible style. */

@@ -223,9 +223,9 @@ test('even neighbours of a length are even, tied by the shop, and leave the run 
   expect(odd).toBeGreaterThan(3);
 });
 
-test('the give of new cord is assumed, unless outcomes of the shop stand behind it', () => {
+test('the stretch in new cord is assumed, unless outcomes of the shop stand behind it', () => {
   const giveOf = (own: Shop) =>
-    sizeOrder(orderOf(), own).assumptions.find(({ input }) => input === 'give of new cord');
+    sizeOrder(orderOf(), own).assumptions.find(({ input }) => input === 'stretch in new cord');
   const learned = { ...shop, learned: { stretch: { outcomes: 14, until: '2026-10-02' } } };
   expect(giveOf(shop)).toMatchObject({ kind: 'assumed' });
   expect(giveOf(learned)).toEqual({
@@ -234,7 +234,7 @@ test('the give of new cord is assumed, unless outcomes of the shop stand behind 
     basis: 'from 14 outcomes of this shop until 2026-10-02',
   });
   const others = (own: Shop) =>
-    sizeOrder(orderOf(), own).assumptions.filter(({ input }) => input !== 'give of new cord');
+    sizeOrder(orderOf(), own).assumptions.filter(({ input }) => input !== 'stretch in new cord');
   expect(others(learned)).toEqual(others(shop));
 });
 

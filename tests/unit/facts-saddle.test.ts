@@ -190,9 +190,9 @@ describe('all facts together', () => {
       ['ring set-back', 0, 'in', 1, 'told'],
       ['ring to ring', 44, 'in', 3, 'assumed'],
       ['barrel width over depth', 0.78, 'ratio', 0.07, 'told'],
-      ['push of the ribs', 0.4, 'in', 0.1, 'told'],
+      ['spring of rib', 0.4, 'in', 0.1, 'told'],
       ['width of a strand', 0.25, 'in', 0.015, 'assumed'],
-      ['give of new cord', 1, 'in', 0.5, 'assumed'],
+      ['stretch in new cord', 1, 'in', 0.5, 'assumed'],
     ]);
     expect(asAssumption('x', found.room)).toMatchObject({ input: 'x', unit: 'in', sd: found.room.sd });
   });
