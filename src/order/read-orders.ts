@@ -30,8 +30,7 @@ export function readOrders(text: string, file: string, before = 0): OrderRead[] 
   return source.chunks.map((chunk) => readLoaded(loadChunk(source, chunk)));
 }
 
-const noOrder = (file: string): OrderRead =>
-  unread({ file, line: 1, expected: 'an order: this file has none' });
+const noOrder = (file: string): OrderRead => unread({ file, line: 1, expected: 'an order' });
 
 /** `line`: of the first too many. */
 export const tooMany = (file: string, line: number): OrderRead =>

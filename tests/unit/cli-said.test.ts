@@ -198,7 +198,7 @@ describe('an order changed for one run', () => {
 
   test.each([
     ['gone.yaml', 'cannot read gone.yaml'],
-    ['empty.yaml', 'an order: this file has none'],
+    ['empty.yaml', 'Nothing here: expected an order.'],
     ['bad.yaml', 'bad.yaml:1:'],
   ])('%s is told as always', async (file, message) => {
     fs.writeFileSync(path.join(cwd, 'empty.yaml'), '# nothing\n');
