@@ -46,7 +46,6 @@ export class BenchTime {
 
   /** The same in fractions, to compare benches. */
   moment(minutes: number): number {
-    if (this.own === undefined) return minutes / this.minutesADay;
     const ownDay = Math.ceil(minutes / this.minutesADay) - 1;
     return this.dayOf(ownDay) + minutes / this.minutesADay - ownDay;
   }
