@@ -218,6 +218,7 @@ describe('what else is offered', () => {
     const sore = offers.filter(({ mustHeal }) => mustHeal);
     expect(sore.filter(({ first, second }) => chanceOf(second) < chanceOf(first)).length).toBeGreaterThan(3);
     expect(sore.filter(lessSure)).toEqual([]);
+    expect(sore.some(({ others }) => others.length > 0)).toBe(true);
     expect(offers.filter(lessSure).length).toBeGreaterThan(3);
   });
   test('is two at most, the second of another style where one is near', () => {

@@ -98,12 +98,16 @@ describe('where things sit', () => {
 
 describe('options', () => {
   const steps = (change: object) =>
-    ticketFor({ ...order, options: ['Center Dees', 'initials'], ...change }).steps.map((step) =>
-      phraseText(step, 'in'),
+    ticketFor({ ...order, options: ['Center Dees', 'initials', 'tie-down dee'], ...change }).steps.map(
+      (step) => phraseText(step, 'in'),
     );
   test('with dees are one step, others one each, and none is open', () => {
-    const own = steps({}).filter((step) => /dees|initials/.test(step));
-    expect(own).toEqual(['For center dees, sew in 2 x dee 1 1/2 at the center bar.', 'Option: initials.']);
+    const own = steps({}).filter((step) => /dee|initials/.test(step));
+    expect(own).toEqual([
+      'For center dees, sew in 2 x dee 1 1/2 at the center bar.',
+      'For tie-down dee, sew in 1 x dee 1 at the center bar.',
+      'Option: initials.',
+    ]);
     expect(steps({ quantity: 3 }).filter((step) => step.includes('dees'))).toEqual([
       'For center dees, sew in 2 x dee 1 1/2 at the center bar for each cinch.',
     ]);

@@ -99,6 +99,26 @@ describe('a hundred feet on the shelf', () => {
     expect(short(cuts(60, 50, 50), ['1'])).toEqual([{ value: 2, bound: 1 }, false]);
     expect(short(cuts(60, 50, 50), ['2', '3'])).toEqual([{ value: 1, bound: 1 }, true]);
   });
+
+  test('each color short of its own orders alone', () => {
+    const black = cuts(90, 80, 70).map((cut) => ({
+      ...cut,
+      id: `b${cut.id}`,
+      order: `b${cut.id}`,
+      color: 'black',
+    }));
+    const { materials } = shelfPlan(
+      [...cuts(60, 50), ...black],
+      new Set(['1', 'b1']),
+      shopOf(rare, { ...rare, color: 'black' }),
+    );
+    expect(
+      materials.map(({ color, short, score }) => [color, short.map(({ order }) => order), score.short]),
+    ).toEqual([
+      ['black', ['b2', 'b3'], { value: 2, bound: 2 }],
+      ['natural', ['2'], { value: 1, bound: 1 }],
+    ]);
+  });
 });
 
 test('dees that are short have no swap', () => {
