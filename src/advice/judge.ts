@@ -29,6 +29,10 @@ const refusing = rules
 export const passes = (judged: Judged): boolean =>
   refusing.every(({ id }) => judged.judgementOf(id) !== 'refuse');
 
+/** Passes, but touches the elbow too often: shown as NOT SURE. */
+export const isUnsure = (judged: Pick<Judged, 'judgementOf'>): boolean =>
+  judged.judgementOf('elbow-clearance') === 'poor';
+
 /** Asks each rule once, on demand. */
 export const judge = (candidate: Candidate, facts: CaseFacts): Judged => judgeBy(rules, candidate, facts);
 

@@ -26,6 +26,12 @@ export interface Ask {
   readonly couldEarn: number | undefined;
 }
 
+const WORTH_ASKING = 0.03;
+
+/** Sets the length, may allow more strands, or makes our first surer. */
+export const isUseful = ({ beforeCutting, couldEarn, chanceThen, chanceNow }: Ask): boolean =>
+  beforeCutting || couldEarn !== undefined || chanceThen - chanceNow > WORTH_ASKING;
+
 interface Measurement {
   readonly input: Ask['input'];
   readonly how: string;

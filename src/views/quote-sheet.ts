@@ -1,7 +1,9 @@
 /** A quote for the customer: the total, what we suggest, alternatives, and when. */
 import type { Checked } from '../advice/check.ts';
+import { isUnsure } from '../advice/judge.ts';
 import type { Order } from '../order/types.ts';
 import type { Alternative, Quote } from '../work/quote.ts';
+import { same } from '../work/taken.ts';
 import { styles } from '../cinch/styles.ts';
 import { dayText } from '../units/days.ts';
 import { moneyText } from '../units/money.ts';
@@ -77,11 +79,15 @@ export function cinchesText({ quantity, horse }: Order): string {
   return horse.name === undefined ? many : `${many} for ${horse.name}`;
 }
 
+const leads = { first: 'We suggest', wish: 'As you asked:', chosen: 'We quote' } as const;
+
 /** How it should clear, and how sure we are. */
 function suggestText(quote: Quote, units: Units): string {
   const { taken, order, facts } = quote;
   const { candidate: c } = taken.spec;
-  const lead = { first: 'We suggest', wish: 'As you asked:', chosen: 'We quote' }[taken.takes];
+  const lead = isUnsure(taken.spec)
+    ? `Not sure: ${taken.takes === 'chosen' ? 'we quote' : 'the best we can tie is'}`
+    : leads[taken.takes];
   const horse = horseName(order);
   const clears = quantityText(gap(c.cordClearance.inches), units);
   const least = quantityText({ value: c.cordClearance.floor, as: 'fine-length' }, units);
@@ -116,6 +122,7 @@ export function wishText(quote: Quote, units: Units): string {
   const isAlike = wants.asked.style === taken.spec.candidate.style && wants.asked.strands !== undefined;
   const named = namedText(isAlike ? { ...wants.asked, style: undefined } : wants.asked, units);
   const asked = `You asked for ${named}.`;
+  if (wants.judged !== undefined && same(wants.judged, taken.spec)) return 'That is what you asked for.';
   const standing = standingOf(wants);
   if (standing === 'refused') {
     const why = wants.judged === undefined ? cannotText(wants, units) : reasonsText(wants, units);

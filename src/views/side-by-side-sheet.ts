@@ -8,7 +8,7 @@ import { formatLength } from '../units/print.ts';
 import { capital, chanceText, phraseText, quantityText, type Units } from '../units/text.ts';
 import { fit } from '../units/width.ts';
 import { standingOf } from '../words/about-check.ts';
-import { isUnsure } from '../words/about-specs.ts';
+import { isUnsure } from '../advice/judge.ts';
 import { bucklesText, orderName, shortStyle } from '../words/counter-words.ts';
 import { refusedRuns } from '../words/refused-runs.ts';
 import type { SizeResult } from '../words/types.ts';

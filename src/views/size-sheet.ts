@@ -1,4 +1,5 @@
 /** `size` at the counter: the answer, the alternatives, what to measure. */
+import { isUnsure } from '../advice/judge.ts';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
 import type { Finding, Judged } from '../advice/judge.ts';
 import type { Facts } from '../horse/facts.ts';
@@ -21,7 +22,6 @@ import { capital, chanceText, phraseText, quantityText, type Units } from '../un
 import { ownNumbers } from '../words/about-order.ts';
 import {
   becauseText,
-  isUnsure,
   latigoText,
   nearestText,
   reasonsUnder,

@@ -78,10 +78,6 @@ export function toTell(
 /** Two guesses that differ tell us nothing. */
 const ofLength: ReadonlySet<string> = new Set(['length-agreement', 'latigo-run']);
 
-/** Passes, but touches the elbow too often: shown as NOT SURE. */
-export const isUnsure = (judged: Pick<Judged, 'judgementOf'>): boolean =>
-  judged.judgementOf('elbow-clearance') === 'poor';
-
 /** "Poor: ...; ...", each reason once. */
 export function reasonsUnder(lead: string, findings: readonly Finding[], units: Units): string[] {
   const reasons = new Set(findings.map(({ reason }) => phraseText(reason, units)));

@@ -3,7 +3,7 @@ import type { QuestionId } from '../order/said/asked.ts';
 import { visible } from '../units/clean.ts';
 import { capital, phraseText, type Units } from '../units/text.ts';
 import { standingOf } from './about-check.ts';
-import { isUnsure } from './about-specs.ts';
+import { isUnsure } from '../advice/judge.ts';
 import { aCinch, notCutText, oddsText } from './counter-words.ts';
 import { TIE_NOTHING } from './nothing-words.ts';
 import type { SizeResult } from './types.ts';

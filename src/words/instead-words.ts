@@ -1,12 +1,11 @@
 /** The alternatives, one row each: other widths and styles. */
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Judged } from '../advice/judge.ts';
+import { isUnsure, type Judged } from '../advice/judge.ts';
+import { isUseful } from '../advice/measure-next.ts';
 import { PLAIN } from '../advice/criteria.ts';
-import type { Style } from '../order/types.ts';
 import type { OtherStyle } from '../advice/straight-or-roper.ts';
 import { capital, chanceText, phraseText, type Units } from '../units/text.ts';
 import { formatLength } from '../units/print.ts';
-import { isUnsure } from './about-specs.ts';
 import { bucklesText, shortStyle, strungText, type Telling } from './counter-words.ts';
 
 interface Shown {
@@ -41,12 +40,14 @@ function sizeText({ candidate: c }: RankedSpec, { candidate: first }: RankedSpec
   ].join(', ');
 }
 
-function sideText(spec: RankedSpec, first: RankedSpec, { facts }: Advice): string {
+function sideText(spec: RankedSpec, first: RankedSpec, { facts, ask }: Advice): string {
+  const canMeasure = ask.some(isUseful);
   const { candidate: c } = spec;
   const surer = c.clearance.chance - first.candidate.clearance.chance;
   if (spec.judgementOf('usual-strands') === 'poor') return 'Well outside the usual here.';
-  if (isUnsure(spec)) return 'Not sure: measure before you tie it.';
-  if (c.clearance.likely < facts.model['chance-good'] && surer < 0) return 'Measure before you tie it.';
+  if (isUnsure(spec)) return canMeasure ? 'Not sure: measure before you tie it.' : 'Not sure.';
+  if (canMeasure && c.clearance.likely < facts.model['chance-good'] && surer < 0)
+    return 'Measure before you tie it.';
   if (c.strands > first.candidate.strands) return surer < 0 ? 'Wider, less sure.' : 'Wider.';
   const less = c.style === 'straight' ? 'spreads the pressure less' : 'fewer strands';
   return surer > 0.005 ? `Surer, but ${less}.` : `${capital(less)}.`;
@@ -60,16 +61,19 @@ interface Styled {
 /** "Straight or roper? Straight: nothing here slips." */
 export function straightOrRoper({ first, facts }: Styled): string {
   if (first === undefined) return '';
-  const { style } = first.candidate;
-  return `Straight or roper? ${capital(shortStyle(style))}: ${whyStyle(style, facts)}.`;
+  const why = whyStyle(first, facts);
+  return `Straight or roper? ${capital(shortStyle(first.candidate.style))}: ${why}.`;
 }
 
-function whyStyle(style: Style, { slipNeed, order }: Styled['facts']): string {
+function whyStyle(first: Judged, { slipNeed, order }: Styled['facts']): string {
+  const { style } = first.candidate;
   const slips = slipNeed.level >= 2;
-  if (style !== 'straight')
-    return slips ? slipNeed.because.join(', ') : 'it has the strands and clears the elbow';
-  if (slips) return 'no roper does better here';
-  return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
+  if (style === 'straight') {
+    if (slips) return 'no roper does better here';
+    return order.use === 'roping' ? 'it has enough strands, or no roper clears' : 'nothing here slips';
+  }
+  if (slips) return slipNeed.because.join(', ');
+  return `it has the strands${isUnsure(first) ? ', but may not clear' : ' and clears'} the elbow`;
 }
 
 /** Other styles, and why they are not first. */

@@ -1,18 +1,13 @@
 /** What to measure and what it gains. */
 import type { Advice } from '../advice/advice.ts';
-import type { Ask } from '../advice/measure-next.ts';
+import { isUseful, type Ask } from '../advice/measure-next.ts';
 import type { Facts } from '../horse/facts.ts';
 import { listed } from '../units/phrase.ts';
 import type { Block } from '../pages/sheet.ts';
 import { onTape } from '../units/print.ts';
 import { capital, chanceText, lower, type Units } from '../units/text.ts';
 
-/** Smaller gains share a line. */
-const WORTH_A_LINE = 0.03;
 const MOST = 3;
-
-const isUseful = ({ beforeCutting, couldEarn, chanceThen, chanceNow }: Ask): boolean =>
-  beforeCutting || couldEarn !== undefined || chanceThen - chanceNow > WORTH_A_LINE;
 
 /** A sentence for one or two, else a list, most useful first. */
 export function measureBlocks(advice: Advice, units: Units): Block[] {

@@ -1,6 +1,7 @@
 /** The customer's wish and the current cinch, a sentence each. */
 import type { Advice } from '../advice/advice.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
+import { isUseful } from '../advice/measure-next.ts';
 import { formatLength } from '../units/print.ts';
 import { findingsOf, standingOf } from './about-check.ts';
 import { visible } from '../units/clean.ts';
@@ -20,7 +21,7 @@ export const namedText = ({ style, strands, length, buckle }: CinchAsked, units:
     .join(', ');
 
 /** "Not 25 strands, as asked: too close, ..." */
-export function wishText(wants: Checked, { first }: Advice, units: Units): string {
+export function wishText(wants: Checked, { first, ask }: Advice, units: Units): string {
   const { judged, asked, cannot } = wants;
   const plain = asked.style === first?.candidate.style ? { ...asked, style: undefined } : asked;
   const named = namedText(plain, units) || namedText(asked, units);
@@ -29,11 +30,11 @@ export function wishText(wants: Checked, { first }: Advice, units: Units): strin
   const standing = standingOf(wants);
   if (standing === 'refused') return `Not ${named}, as asked: ${reasonsText(wants, units)}.`;
   const { candidate } = judged;
-  if (standing === 'passes' && isSame(candidate, first?.candidate)) return 'That is what was asked for.';
+  if (isSame(candidate, first?.candidate)) return 'That is what was asked for.';
   const odds = oddsText(candidate.clearance.chance);
   return standing === 'passes'
     ? `${capital(named)}, as asked, passes too: ${odds}.`
-    : `${capital(named)}, as asked: not sure, ${odds}. Measure before you tie it.`;
+    : `${capital(named)}, as asked: not sure, ${odds}.${ask.some(isUseful) ? ' Measure before you tie it.' : ''}`;
 }
 
 const isSame = (a: { style: string; strands: number; length: number }, b: typeof a | undefined): boolean =>

@@ -28,13 +28,12 @@ export function plannedOf(advice: Advice, day: string): Planned | undefined {
   const taken = takenOf(advice);
   if (taken === undefined) return undefined;
   const { spec, takes } = taken;
-  const { candidate } = spec;
   return {
     order,
-    candidate,
+    candidate: spec.candidate,
     takes,
-    ticket: ticketOf({ candidate }, advice, { day }),
-    minutes: minutesOf(candidate, order, shop.labor),
+    ticket: ticketOf(spec, advice, { day }),
+    minutes: minutesOf(spec.candidate, order, shop.labor),
     doubts: advice.remarks,
     welfare: advice.welfare,
   };

@@ -1,6 +1,7 @@
 /** The bench ticket: all the maker needs to tie one order; no customer, no prices. */
 import type { Advice } from '../advice/advice.ts';
-import type { Judged } from '../advice/judge.ts';
+import { isUnsure, type Judged } from '../advice/judge.ts';
+import { isUseful } from '../advice/measure-next.ts';
 import type { Buckle, Order, Shop, Style } from '../order/types.ts';
 import { ACCENT_PLY, BODY_PLY } from '../numbers/plies.ts';
 import { bench } from '../numbers/bench-numbers.ts';
@@ -74,12 +75,9 @@ export interface Ticket {
 }
 
 /** Never throws for specs of that advice. */
-export function ticketOf(
-  { candidate }: Pick<Judged, 'candidate'>,
-  advice: Advice,
-  { day }: { day: string },
-): Ticket {
+export function ticketOf(spec: Judged, advice: Advice, { day }: { day: string }): Ticket {
   const { order, shop, lengthNeed } = advice.facts;
+  const { candidate } = spec;
   const { style, strands, layers, buckle, length } = candidate;
   const flat = flatOf(candidate);
   const sections = sectionsOf(strands, order.colors?.body ?? []);
@@ -123,20 +121,22 @@ export function ticketOf(
       width: bench('width-tolerance'),
       bar: bench('bar-tolerance'),
     },
-    doubts: [...advice.welfare, ...advice.remarks, ...notSure(candidate, advice)],
+    doubts: [...advice.welfare, ...advice.remarks, ...notSure(spec, advice)],
     open: openOf(advice, sections),
     cautions: advice.cautions,
   };
   return { ...drawn, steps: stepsFor(drawn), checks: checksFor(drawn) };
 }
 
-/** A cinch likely to rub, while a tape could tell. */
-function notSure({ clearance }: Candidate, { facts, ask }: Advice): Phrase[] {
-  const inputs = ask.filter(({ beforeCutting }) => !beforeCutting).map(({ input }) => input);
-  if (clearance.chance >= facts.model['chance-good'] || inputs.length === 0) return [];
-  return [
-    say`The chance to clear the elbow is ${chance(clearance.chance)}: measure ${inputs.slice(0, 2).join(' or ')} before you tie.`,
-  ];
+/** A cinch likely to rub, or one that is not sure while a tape could tell. */
+function notSure(spec: Judged, { facts, ask }: Advice): Phrase[] {
+  const { clearance } = spec.candidate;
+  if (clearance.chance >= facts.model['chance-good']) return [];
+  const useful = ask.filter((each) => !each.beforeCutting && isUseful(each)).map(({ input }) => input);
+  if (useful.length === 0 && !isUnsure(spec)) return [];
+  const lead = isUnsure(spec) ? 'NOT SURE. ' : '';
+  const measure = useful.length === 0 ? '' : `: measure ${useful.slice(0, 2).join(' or ')} before you tie`;
+  return [say`${lead}The chance to clear the elbow is ${chance(clearance.chance)}${measure}.`];
 }
 
 /** Drops sentences with a phone number, mail address or price. */

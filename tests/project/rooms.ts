@@ -91,6 +91,7 @@ export const rooms: Readonly<Record<string, Room>> = {
     why: 'Pictures are drawn from finished advice by what cinch measured. They open no file and draw no pixel.',
     uses: ['units', 'numbers', 'math', 'pages', 'cinch', 'horse', 'words'],
     types: ['order', 'advice', 'views'],
+    calls: { 'advice/judge.ts': ['isUnsure'] },
     packages: ['pdfkit', '@resvg/resvg-js'],
   },
   'photo/pixels': {

@@ -17,6 +17,7 @@ import { ticketSheet } from '../../src/views/ticket-sheet.ts';
 import { columns } from '../../src/units/width.ts';
 import { defaultShop } from '../../src/cinch/default-shop.ts';
 import { backlogFrom } from '../support/backlog-papers.ts';
+import { problemWith } from '../support/hostile-texts.ts';
 import { orderOf, rigging } from '../support/orders.ts';
 import { randomOrders } from '../support/random-cases.ts';
 import { invoiceFor, pictureFor, quoteFor, ticketFor } from '../support/papers.ts';
@@ -94,7 +95,10 @@ describe('HTML', () => {
       const page = (text: string): Node => {
         const named = orderOf({ order: text, due: '2026-11-20', options: [text], colors: { body: [text] } });
         const { materials, agenda, asked, results } = backlogFrom([named], { ...defaultShop, name: text });
-        const left = [...results, { ok: false, file: text, order: text, problems: [] } as const];
+        const left = [
+          ...results,
+          { ok: false, file: text, order: text, problems: [problemWith(text)] } as const,
+        ];
         return parse(sheetsHtml([materialsSheet(materials, left), scheduleSheet(agenda, asked, left)]));
       };
       expect(elements(page(payload))).toEqual(elements(page('x')));

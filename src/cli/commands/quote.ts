@@ -108,13 +108,13 @@ async function besideBacklog({ options, io, shop, day }: Source): Promise<Beside
   const backlog = await backlogOf(await orderFiles(options.backlog, io, 'quote'), { shop, day }, io);
   const agenda = agendaOf(backlog.orders, shop, { from: daysAfter(day, 1), ordered: day });
   return {
-    windowOf: ({ spec: { candidate } }, advice) => {
+    windowOf: ({ spec }, advice) => {
       const { order } = advice.facts;
-      const minutes = minutesOf(candidate, order, shop.labor);
-      const ticket = ticketOf({ candidate }, advice, { day });
+      const minutes = minutesOf(spec.candidate, order, shop.labor);
+      const ticket = ticketOf(spec, advice, { day });
       return windowBeside(agenda, {
         order,
-        candidate,
+        candidate: spec.candidate,
         minutes,
         ticket,
         doubts: advice.remarks,
