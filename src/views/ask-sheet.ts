@@ -1,5 +1,6 @@
 /** `ask` at the counter: what to ask, most useful first. */
 import type { Worth } from '../advice/ask.ts';
+import { isUnsure } from '../advice/judge.ts';
 import { listed } from '../units/phrase.ts';
 import {
   byCustomer,
@@ -65,7 +66,7 @@ const worthText = (worth: Worth, units: Units): string =>
 function nowText({ advice, now }: Asked['result'], units: Units): string {
   const { first } = advice;
   if (first === undefined || now === undefined) return 'For now no cinch we tie passes here.';
-  return `For now: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;
+  return `For now${isUnsure(first) ? ', not sure' : ''}: ${cinchText(first.candidate, { advice, units })}. ${chanceText(now.both)} to clear the elbow at the right length.`;
 }
 
 function listSheet(read: readonly Asked[], units: Units): Sheet {

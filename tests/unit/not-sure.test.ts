@@ -29,6 +29,9 @@ describe('taped at the elbow', () => {
     const ticket = await said('ticket - --date 2026-11-30', taped);
     expect(ticket).toMatch(/Ask first .* - NOT SURE\. The chance to clear the elbow is \d\d%\. - /);
   });
+  test('and so does the list of what to ask', async () => {
+    expect(await said('ask - --draws 8', taped)).toMatch(/For now, not sure: a low flare, 19 strands/);
+  });
   test('a second best is quoted as chosen', async () => {
     const second = await said('quote - --date 2026-11-30 --spec 2', order(''));
     expect(second).toContain('Not sure: we quote ');
