@@ -23,8 +23,6 @@ export class Search {
   private lotOf: number[] = [];
   private cut: Filling[] = [];
   private now = { short: 0, bought: 0, opened: 0, waste: 0 };
-  /** Whether all open single-piece orders must be cut. */
-  private keeps = false;
   /** Whether nothing was skipped: only then failure is proof. */
   private whole = true;
   /** Turns left: the second fullest filling costs one, the third two. */
@@ -67,7 +65,6 @@ export class Search {
     this.lotOf = this.material.batches.map(() => -1);
     this.cut = [];
     this.now = { short: 0, bought: 0, opened: 0, waste: 0 };
-    this.keeps = false;
     this.whole = true;
     this.dead.clear();
   }
@@ -91,8 +88,8 @@ export class Search {
     if (leader < 0) return true;
     const lack = this.lack();
     if (lack === 'hopeless') return false;
-    const { now, keeps, turns } = this;
-    const key = [this.open, this.stockLeft, this.lotOf, now.short, Number(keeps), turns].join(' ');
+    const { now, turns } = this;
+    const key = [this.open, this.stockLeft, this.lotOf, now.short, turns].join(' ');
     const before = this.dead.get(key);
     if (before !== undefined && before <= now.waste) return false;
     const found =
@@ -118,7 +115,6 @@ export class Search {
       more[origin] -= count;
       need -= count * fill;
     });
-    if (!this.begunFit()) return 'hopeless';
     if (need <= 0) return 'none';
     let may = limits.short - now.short;
     for (let g = 0; g < this.open.length && may > 0 && need > 0; g++) {
@@ -129,26 +125,10 @@ export class Search {
     return need <= 0 ? 'some' : 'hopeless';
   }
 
-  /** Whether each lot has cord for the orders begun in it. */
-  private begunFit(): boolean {
-    const need = new Map<number, number>();
-    this.open.forEach((count, g) => {
-      const { batch, length } = pick(this.groups, g);
-      const lot = batch < 0 ? -1 : pick(this.lotOf, batch);
-      if (lot >= 0 && count > 0) need.set(lot, (need.get(lot) ?? 0) + count * length);
-    });
-    const more = this.more();
-    this.stocks.forEach(({ origin, fill, lot }, s) => {
-      const left = need.get(lot);
-      if (left !== undefined) need.set(lot, left - Math.min(more[origin], pick(this.stockLeft, s)) * fill);
-    });
-    return [...need.values()].every((left) => left <= 0);
-  }
-
   /** Leaves the piece's order uncut. */
   private leave(leader: number): boolean {
     const { batch } = pick(this.groups, leader);
-    if (batch < 0 ? this.keeps : pick(this.lotOf, batch) >= 0) return false;
+    if (batch >= 0 && pick(this.lotOf, batch) >= 0) return false;
     const gone =
       batch < 0
         ? [[leader, 1] as const]
@@ -167,21 +147,16 @@ export class Search {
 
   /** Tries each spool for the piece, fullest filling first. */
   private place(leader: number): boolean {
-    const { batch } = pick(this.groups, leader);
-    const keeps = this.keeps;
-    this.keeps = keeps || (batch < 0 && !this.counts);
     const fillings = upTo(this.stocks.length).flatMap((stock) => this.fillings(leader, stock));
     fillings.sort((a, b) => this.waste(a) - this.waste(b) || this.lost(a) - this.lost(b));
     if (fillings.length > this.turns + 1) this.whole = false;
-    const found = fillings.slice(0, this.turns + 1).some((filling, i) => {
+    return fillings.slice(0, this.turns + 1).some((filling, i) => {
       const { turns } = this;
       this.turns -= i;
       const done = this.cutFrom(filling);
       this.turns = turns;
       return done;
     });
-    this.keeps = keeps;
-    return found;
   }
 
   /** Less than the best filling, by length. */

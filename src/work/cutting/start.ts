@@ -4,15 +4,6 @@ import { fullest, sumsOf } from './cover.ts';
 import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 
-/** The best of a few, where at least `short` pieces stay short. */
-export function firstLayout(material: Material, short: number): Layout {
-  const layouts = [
-    inserted(material, { spools: [], short: [] }, () => true),
-    ...[0, 1, 2].map((more) => filled(material, short + more)),
-  ];
-  return layouts.reduce((a, b) => (compareCosts(costOf(material, b), costOf(material, a)) < 0 ? b : a));
-}
-
 const isSingle = ({ batches }: Material, batch: number): boolean => pick(batches, batch).pieces.length === 1;
 
 /** Adds missing orders, most cord first, each where it costs least. */
@@ -31,8 +22,8 @@ function inserted(material: Material, { spools }: Layout, which: (batch: number)
   );
 }
 
-/** Orders of several pieces, then others, spool by spool. */
-function filled(material: Material, short: number): Layout {
+/** Orders of several pieces, then others but `short` pieces, spool by spool, then what is left. */
+export function firstLayout(material: Material, short: number): Layout {
   const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
   const spools = [...several.spools];
   const rest = upTo(material.pieces.length)
