@@ -4,6 +4,13 @@ import { fullest, sumsOf } from './cover.ts';
 import { compareCosts, costOf, type Cost, type Layout, type Spool } from './layout.ts';
 import { totalOf, type Material } from './material.ts';
 
+/** Order by order, which uses up short ends first; spool by spool where that is better. */
+export function firstLayout(material: Material, short: number): Layout {
+  const plain = inserted(material, { spools: [], short: [] }, () => true);
+  const full = filled(material, short);
+  return compareCosts(costOf(material, full), costOf(material, plain)) < 0 ? full : plain;
+}
+
 const isSingle = ({ batches }: Material, batch: number): boolean => pick(batches, batch).pieces.length === 1;
 
 /** Adds missing orders, most cord first, each where it costs least. */
@@ -23,7 +30,7 @@ function inserted(material: Material, { spools }: Layout, which: (batch: number)
 }
 
 /** Orders of several pieces, then others but `short` pieces, spool by spool, then what is left. */
-export function firstLayout(material: Material, short: number): Layout {
+function filled(material: Material, short: number): Layout {
   const several = inserted(material, { spools: [], short: [] }, (batch) => !isSingle(material, batch));
   const spools = [...several.spools];
   const rest = upTo(material.pieces.length)
