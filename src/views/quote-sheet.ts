@@ -119,10 +119,10 @@ export function wishText(quote: Quote, units: Units): string {
   const { wants, taken, order } = quote;
   if (taken.takes === 'wish') return surerText(quote, units);
   if (wants === undefined) return '';
+  if (wants.judged !== undefined && same(wants.judged, taken.spec)) return 'That is what you asked for.';
   const isAlike = wants.asked.style === taken.spec.candidate.style && wants.asked.strands !== undefined;
   const named = namedText(isAlike ? { ...wants.asked, style: undefined } : wants.asked, units);
   const asked = `You asked for ${named}.`;
-  if (wants.judged !== undefined && same(wants.judged, taken.spec)) return 'That is what you asked for.';
   const standing = standingOf(wants);
   if (standing === 'refused') {
     const why = wants.judged === undefined ? cannotText(wants, units) : reasonsText(wants, units);

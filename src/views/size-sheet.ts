@@ -1,7 +1,6 @@
 /** `size` at the counter: the answer, the alternatives, what to measure. */
-import { isUnsure } from '../advice/judge.ts';
 import type { Advice, RankedSpec } from '../advice/advice.ts';
-import type { Finding, Judged } from '../advice/judge.ts';
+import { isUnsure, type Finding, type Judged } from '../advice/judge.ts';
 import type { Facts } from '../horse/facts.ts';
 import { shortCaution } from '../numbers/cautions.ts';
 import type { ReportOptions } from '../pages/page.ts';

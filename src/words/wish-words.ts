@@ -3,6 +3,7 @@ import type { Advice } from '../advice/advice.ts';
 import { checkCinch, type Checked } from '../advice/check.ts';
 import { isUseful } from '../advice/measure-next.ts';
 import { formatLength } from '../units/print.ts';
+import { same } from '../work/taken.ts';
 import { findingsOf, standingOf } from './about-check.ts';
 import { visible } from '../units/clean.ts';
 import { oddsText, shortStyle } from './counter-words.ts';
@@ -30,15 +31,12 @@ export function wishText(wants: Checked, { first, ask }: Advice, units: Units): 
   const standing = standingOf(wants);
   if (standing === 'refused') return `Not ${named}, as asked: ${reasonsText(wants, units)}.`;
   const { candidate } = judged;
-  if (isSame(candidate, first?.candidate)) return 'That is what was asked for.';
+  if (first !== undefined && same(judged, first)) return 'That is what was asked for.';
   const odds = oddsText(candidate.clearance.chance);
   return standing === 'passes'
     ? `${capital(named)}, as asked, passes too: ${odds}.`
     : `${capital(named)}, as asked: not sure, ${odds}.${ask.some(isUseful) ? ' Measure before you tie it.' : ''}`;
 }
-
-const isSame = (a: { style: string; strands: number; length: number }, b: typeof a | undefined): boolean =>
-  a.style === b?.style && a.strands === b.strands && a.length === b.length;
 
 /** Why it is ruled out. */
 export const reasonsText = (checked: Checked, units: Units): string =>

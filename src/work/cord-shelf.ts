@@ -21,12 +21,13 @@ export function cutsFromShelf(cuts: readonly TicketCut[], shop: Shop): Set<strin
 function served(cuts: readonly TicketCut[], shop: Shop): TicketCut[] {
   const task = (list: readonly TicketCut[]) => ({ ...cuttingTask(list, shop), buyable: [] });
   const fits = (list: readonly TicketCut[]): boolean => allCut(task(list), looks);
+  if (fits(cuts)) return [...cuts];
   const inTurn = firstServed(
     groups(cuts, ({ order }) => order),
     fits,
   );
   const { color = '', ply } = pick(cuts, 0);
-  if (cordOf(color, ply, shop)?.orderable === true || inTurn.length === cuts.length) return inTurn;
+  if (cordOf(color, ply, shop)?.orderable === true) return inTurn;
   const { short } = pick(planCuts({ ...task(cuts), steps: 10 * looks }).materials, 0);
   const undone = new Set(short.map(({ order }) => order));
   const most = cuts.filter(({ order }) => !undone.has(order));

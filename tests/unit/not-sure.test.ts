@@ -38,6 +38,14 @@ describe('taped at the elbow', () => {
   });
 });
 
+test('our pick on another buckle is not what was asked for', async () => {
+  const horse = 'height: 15.1 hh, elbow-room: 4 in';
+  const on = (buckle: string): string =>
+    order(`style: straight, strands: 19, buckle: ${buckle}`, horse, 'rigging: 7/8');
+  expect(await said('size -', on('plain 3'))).toContain('That is what was asked for.');
+  expect(await said('size -', on('plain 3 1/2'))).not.toContain('That is what was asked for.');
+});
+
 test('where a tape could tell, it is asked for', async () => {
   const open = order('style: high-flare, strands: 19', 'height: 15.1 hh');
   expect(await said('size -', open)).toMatch(

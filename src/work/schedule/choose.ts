@@ -30,7 +30,13 @@ export function choose(shop: Shop, works: readonly Work[]): Choice {
   if (works.length <= few) return chooseSets(shop, works);
   const limits = works.map(({ due }) => benches.map((bench) => bench.doneIn(due)));
   const releases = works.map(({ from }) => benches.map((bench) => bench.doneIn(from)));
-  const task = { benches, works, limits, releases };
+  const task: Task = {
+    ...{ benches, works, limits, releases },
+    room: limits.map((own) => own.reduce((sum, limit) => sum + limit, 0)),
+    fits: works.map(({ minutes }, job) =>
+      pick(limits, job).some((limit, bench) => pick(pick(releases, job), bench) + minutes <= limit),
+    ),
+  };
   const start = { jobs: 0, late: 0, ends: benches.map(() => 0), bench: -1, before: undefined };
   const kept = keptByOne(task, start);
   const { best, all } = search(task, start, new Set(kept));
@@ -56,6 +62,10 @@ interface Task {
   readonly limits: readonly (readonly number[])[];
   /** The same for its first day. */
   readonly releases: readonly (readonly number[])[];
+  /** Per job: minutes of all benches by its due day. */
+  readonly room: readonly number[];
+  /** Per job: whether any bench alone could do it on time. */
+  readonly fits: readonly boolean[];
 }
 
 /** First the jobs of `kept` on time, each where it is done first; then every choice with fewer late. */
@@ -96,21 +106,20 @@ function placed({ benches, works, limits, releases }: Task, before: State): Stat
  * Jobs to come that one bench doing all the work keeps on time, shortest first: no benches keep more. Of one
  * bench exact (Moore 1968, Management Science 15:102).
  */
-function keptByOne({ works, limits, releases }: Task, { jobs, ends }: State): number[] {
+function keptByOne({ works, room, fits }: Task, { jobs, ends }: State): number[] {
   const kept: number[] = [];
   const minutesOf = (job: number): number => pick(works, job).minutes;
   let end = ends.reduce((sum, each) => sum + each, 0);
   for (let job = jobs; job < works.length; job++) {
+    if (!pick(fits, job)) continue;
     const minutes = minutesOf(job);
-    const own = pick(limits, job);
-    if (own.every((limit, bench) => pick(pick(releases, job), bench) + minutes > limit)) continue;
     kept.splice(
       firstFrom(kept.length, (i) => minutesOf(pick(kept, i)) > minutes),
       0,
       job,
     );
     end += minutes;
-    if (end > own.reduce((sum, limit) => sum + limit, 0)) end -= minutesOf(kept.pop() ?? job);
+    if (end > pick(room, job)) end -= minutesOf(kept.pop() ?? job);
   }
   return kept;
 }
